@@ -1,0 +1,150 @@
+// The event: one job at one venue, as a plain value. Lengths in metres, masses in kilograms, speeds in m/s,
+// temperatures in degrees Celsius, money in minor units of the event's currency.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "sdk/value.hpp"
+#include "studio/model/shared.hpp"
+
+namespace quadrille {
+
+/// What a file held that this version does not know, kept so that saving gives it back: attributes, child elements and
+/// comments of one element, and of those of its children that keep nothing of their own.
+struct Preserved {
+  struct Attribute {
+    std::string name, value;
+    std::string inside;  ///< the known child that bears it, as in `before`, joined by '/'; empty = the element itself
+    bool operator==(const Attribute&) const = default;
+  };
+  struct Node {
+    std::string before;  ///< the known child it preceded, as "element" or "element:id"; empty = it came last
+    std::string xml;     ///< one element or comment, as written
+    std::string inside;  ///< as for attributes; "/" = outside the root element
+    bool operator==(const Node&) const = default;
+  };
+  std::vector<Attribute> attributes;
+  std::vector<Node> nodes;
+  bool operator==(const Preserved&) const = default;
+};
+
+enum class Units { feet, metric };
+enum class Surroundings { indoors, outdoors };
+enum class Ground { grass, soil, sand, gravel, concrete, asphalt, paving, wood_floor, carpet };
+
+/// True where a stake cannot be driven.
+constexpr bool is_hard(Ground ground) {
+  return ground != Ground::grass && ground != Ground::soil && ground != Ground::sand && ground != Ground::gravel;
+}
+
+/// A colour of a palette: keys of both.
+struct ColourReference {
+  std::string palette, colour;
+  bool operator==(const ColourReference&) const = default;
+};
+
+/// What is kept of a piece's last build, so that it can be counted while its type is not available.
+struct LastBuilt {
+  struct Count {
+    double nominal_in = 0, inflated_m = 0;
+    std::uint32_t slot = 0;
+    std::int64_t balloons = 0;
+    bool operator==(const Count&) const = default;
+  };
+  double width_m = 0, height_m = 0, depth_m = 0;
+  std::int64_t clusters = 0;
+  std::vector<Count> counts;
+  bool operator==(const LastBuilt&) const = default;
+};
+
+/// One arch, column, garland… in an area.
+struct PlacedPiece {
+  std::string id;  ///< unique in the event
+  std::string name;
+  std::string type;                      ///< id of its piece type
+  double x_m = 0;                        ///< along the wall from the area's left edge, rising to the right
+  double y_m = 0;                        ///< depth from the wall line, away from the audience
+  ValueMap values;                       ///< what stands at other than the default
+  std::vector<ColourReference> colours;  ///< by slot, A first
+  bool locked = false, hidden = false;
+  std::optional<std::int64_t> price_minor;  ///< the decorator's own price for it
+  std::string note;
+  std::optional<LastBuilt> last_built;
+  Preserved preserved;
+  bool operator==(const PlacedPiece&) const = default;
+};
+
+enum class StructureKind { wall, post, tree, railing, beam, vehicle, other };
+
+/// Something that stands at the place and that one may be allowed to tie to.
+struct Structure {
+  std::string id, name;
+  StructureKind kind = StructureKind::other;
+  double x_m = 0, y_m = 0, height_m = 0;
+  std::string allowed_by;  ///< who allowed it; empty = nobody yet
+  Preserved preserved;
+  bool operator==(const Structure&) const = default;
+};
+
+/// A strip on the floor that people walk on: a rectangle in the area's x and y.
+struct Walkway {
+  std::string id, name;
+  double x_m = 0, y_m = 0, width_m = 0, depth_m = 0;
+  Preserved preserved;
+  bool operator==(const Walkway&) const = default;
+};
+
+/// What must be known of a place before one builds there. Empty = not known.
+struct Site {
+  Surroundings surroundings = Surroundings::indoors;
+  Ground ground = Ground::wood_floor;
+  std::optional<double> gust_m_s;           ///< forecast
+  std::optional<double> inflating_celsius;  ///< air temperature where balloons are inflated
+  std::optional<double> event_celsius;      ///< air temperature at the event
+  std::optional<double> altitude_m;
+  std::optional<double> outlet_m;   ///< distance to the nearest outlet
+  std::optional<double> vehicle_m;  ///< distance to the vehicle
+  Preserved preserved;
+  bool operator==(const Site&) const = default;
+};
+
+/// One place in the venue, one elevation.
+struct Area {
+  std::string id;  ///< unique in the event
+  std::string name;
+  std::optional<double> wall_width_m, wall_height_m;
+  Site site;
+  std::vector<Structure> structures;
+  std::vector<Walkway> walkways;
+  std::vector<Shared<PlacedPiece>> pieces;
+  Preserved preserved;
+  bool operator==(const Area&) const = default;
+};
+
+struct Event {
+  std::string title, client, venue;
+  std::string date;          ///< ISO 8601, "2027-06-19"; empty = not set
+  std::string load_in_from;  ///< local time "07:30"; empty = not set
+  std::string ready_by;
+  std::string strike_from;
+  Units units = Units::feet;
+  std::string currency = "USD";       ///< ISO 4217
+  std::vector<std::string> palettes;  ///< keys of the palettes it draws from
+  std::vector<Shared<Area>> areas;
+  Preserved preserved;
+  bool operator==(const Event&) const = default;
+};
+
+/// The piece with this id, or null. The pointer lives as long as the event is not edited.
+inline const PlacedPiece* find_piece(const Event& event, std::string_view id) {
+  for (const auto& area : event.areas)
+    for (const auto& piece : area->pieces)
+      if (piece->id == id) return &*piece;
+  return nullptr;
+}
+
+}  // namespace quadrille

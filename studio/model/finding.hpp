@@ -1,0 +1,25 @@
+// One thing the program has to say, as a value; text for people, code and place for programs.
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace quadrille {
+
+/// `problem`: the event cannot be carried out as it stands; the command line then ends with status 1.
+enum class Weight { note, warning, problem };
+
+struct Finding {
+  Weight weight = Weight::note;
+  std::string code;    ///< stable, words joined by '-', e.g. "frame-shows"
+  std::string area;    ///< id, or empty
+  std::string piece;   ///< id, or empty
+  std::string key;     ///< the parameter or field to blame, or empty
+  std::string text;    ///< what is so
+  std::string remedy;  ///< what would mend it, or empty
+  bool operator==(const Finding&) const = default;
+};
+
+using Findings = std::vector<Finding>;
+
+}  // namespace quadrille
