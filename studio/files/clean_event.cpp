@@ -1,0 +1,43 @@
+#include "studio/files/clean_event.hpp"
+
+#include <initializer_list>
+#include <utility>
+
+#include "studio/files/xml_text.hpp"
+
+namespace quadrille {
+namespace {
+
+void clean(std::initializer_list<std::string*> texts) {
+  for (std::string* text : texts) *text = clean_text(*text);
+}
+
+void clean_piece(PlacedPiece& piece) {
+  clean({&piece.id, &piece.name, &piece.type, &piece.note});
+  for (ColourReference& colour : piece.colours) clean({&colour.palette, &colour.colour});
+  ValueMap values;
+  for (auto& [key, value] : piece.values) {
+    clean({&value.text});
+    values.emplace(clean_text(key), std::move(value));
+  }
+  piece.values = std::move(values);
+}
+
+void clean_area(Area& area) {
+  clean({&area.id, &area.name});
+  for (Structure& structure : area.structures) clean({&structure.id, &structure.name, &structure.allowed_by});
+  for (Walkway& walkway : area.walkways) clean({&walkway.id, &walkway.name});
+  for (auto& piece : area.pieces) piece.edit(clean_piece);
+}
+
+}  // namespace
+
+Event with_clean_texts(Event event) {
+  clean({&event.title, &event.client, &event.venue, &event.date, &event.load_in_from, &event.ready_by,
+         &event.strike_from, &event.currency});
+  for (std::string& palette : event.palettes) clean({&palette});
+  for (auto& area : event.areas) area.edit(clean_area);
+  return event;
+}
+
+}  // namespace quadrille

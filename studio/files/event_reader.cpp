@@ -1,0 +1,123 @@
+// read_event: from bytes to an event.
+#include <utility>
+
+#include "studio/files/area_reader.hpp"
+#include "studio/files/calendar.hpp"
+#include "studio/files/event_file.hpp"
+#include "studio/files/file_header.hpp"
+#include "studio/files/unreadable.hpp"
+
+namespace quadrille {
+namespace {
+
+void check_form(ElementReader& reader, bool well_formed, std::string_view attribute, const std::string& text,
+                const char* accepted) {
+  if (text.empty() || well_formed) return;
+  reader.report(Weight::warning, "not-understood", reader.element(), std::string(attribute),
+                std::string(attribute) + "=\"" + shown(text) + "\" is not written as " + accepted + ".",
+                std::string("Write it as ") + accepted + ".");
+}
+
+void read_job(ElementReader& root, const XmlNode& child, Event& event) {
+  ElementReader reader(child, root.reading(), root.kept(), root.inside("job"));
+  event.title = reader.text("title");
+  event.client = reader.text("client");
+  event.venue = reader.text("venue");
+  reader.children([](const XmlNode&) { return std::string(); });
+  reader.finish();
+}
+
+void read_day(ElementReader& root, const XmlNode& child, Event& event) {
+  ElementReader reader(child, root.reading(), root.kept(), root.inside("day"));
+  const auto time = [&](const char* attribute) {
+    std::string text = reader.text(attribute);
+    check_form(reader, is_time(text), attribute, text, "a time such as 07:30");
+    return text;
+  };
+  event.date = reader.text("date");
+  check_form(reader, is_date(event.date), "date", event.date, "a date such as 2027-06-19");
+  event.load_in_from = time("load-in-from");
+  event.ready_by = time("ready-by");
+  event.strike_from = time("strike-from");
+  reader.children([](const XmlNode&) { return std::string(); });
+  reader.finish();
+}
+
+std::string read_palette_reference(ElementReader& root, const XmlNode& child, Event& event) {
+  const std::string* key = child.attribute("key");
+  if (key == nullptr || key->empty()) return root.leave("It has no key;");
+  const std::string address = "palette:" + *key;
+  ElementReader reader(child, root.reading(), root.kept(), root.inside(address));
+  for (const std::string& listed : event.palettes)
+    if (listed == *key) return root.leave("The palette stands twice;");
+  event.palettes.push_back(reader.text("key"));
+  reader.children([](const XmlNode&) { return std::string(); });
+  reader.finish();
+  return address;
+}
+
+void read_children(ElementReader& root, Event& event) {
+  Ids ids(root.element());
+  bool has_job = false, has_day = false;
+  root.children([&](const XmlNode& child) -> std::string {
+    bool* once = child.name == "job" ? &has_job : child.name == "day" ? &has_day : nullptr;
+    if (once != nullptr) {
+      if (std::exchange(*once, true)) return root.leave("It stands twice, and only the first counts;");
+      child.name == "job" ? read_job(root, child, event) : read_day(root, child, event);
+      return child.name;
+    }
+    if (child.name == "palette") return read_palette_reference(root, child, event);
+    if (child.name == "area") return "area:" + event.areas.emplace_back(read_area(child, root.reading(), ids))->id;
+    return {};
+  });
+}
+
+void keep_outside(const XmlDocument& document, Preserved& kept) {
+  for (std::size_t i = 0; i < document.nodes.size(); ++i) {
+    const std::string text = kept_text(document.nodes[i]);
+    if (i == document.root || text.starts_with("<?xml ")) continue;
+    kept.nodes.push_back({i < document.root ? "event" : "", text, "/"});
+  }
+}
+
+OpenedEvent read(const std::string& bytes) {
+  const XmlDocument document = parse_xml(bytes);
+  const int space_major = check_root(document, event_kind);
+  OpenedEvent opened;
+  Event& event = opened.event;
+  Reading reading;
+  keep_outside(document, event.preserved);
+  ElementReader root(document.nodes[document.root], reading, event.preserved);
+  opened.read_only = read_header(root, space_major).read_only;
+  event.units = root.word("units", units_words, event.units);
+  if (const std::string currency = root.text("currency"); !currency.empty()) {
+    check_form(root, is_currency(currency), "currency", currency, "a currency code such as USD");
+    event.currency = currency;
+  }
+  read_children(root, event);
+  root.finish();
+  for (const int line : document.bare_ampersands)
+    reading.findings.push_back({Weight::note,
+                                "bare-ampersand",
+                                {},
+                                {},
+                                {},
+                                "Line " + std::to_string(line) + ": a & stands alone and is taken as it is.",
+                                "Write &amp; for it."});
+  opened.findings = std::move(reading.findings);
+  return opened;
+}
+
+}  // namespace
+
+Result<OpenedEvent> read_event(std::string bytes, std::string_view name) {
+  try {
+    OpenedEvent opened = read(bytes);
+    opened.bytes = std::move(bytes);
+    return Result<OpenedEvent>::good(std::move(opened));
+  } catch (const Unreadable& what) {
+    return Result<OpenedEvent>::bad(sentence(name, what));
+  }
+}
+
+}  // namespace quadrille

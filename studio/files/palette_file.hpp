@@ -1,0 +1,37 @@
+// Palette files: XML in the namespace urn:quadrille:palette:1.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "sdk/result.hpp"
+#include "studio/model/event.hpp"
+#include "studio/model/finding.hpp"
+#include "studio/model/palette.hpp"
+
+namespace quadrille {
+
+/// Reads a palette; errors as read_event, and: a colour without key or sRGB value, a key that stands twice, a pack list
+/// that is not there. What is not understood otherwise is told in `findings`.
+Result<Palette> read_palette(std::string bytes, std::string_view name, Findings* findings = nullptr);
+
+/// All palettes of these folders ("*.xml", sorted by name; the first of a key wins), and what could not be read.
+struct LoadedPalettes {
+  std::vector<Palette> palettes;
+  Findings findings;
+};
+LoadedPalettes load_palettes(const std::vector<std::filesystem::path>& folders);
+
+/// QUADRILLE_PALETTES_PATH (separated by ':'), `palettes` beside the event, the installed folder or the source tree
+/// that the executable was built from, and the user's data folder.
+std::vector<std::filesystem::path> standard_palette_folders(const std::filesystem::path& executable,
+                                                            const std::filesystem::path& event_file);
+
+/// Slots with a palette that is not there ("no-such-palette") or a colour that it does not have ("no-such-colour"), as
+/// problems; slots without a colour ("slot-without-colour"), as far as can be told without building; palettes that the
+/// event lists and that are not there ("no-such-palette"). Slots are named in `key` as "slot A".
+Findings check_colours(const Event& event, const std::vector<Palette>& palettes);
+
+}  // namespace quadrille

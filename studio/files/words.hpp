@@ -1,0 +1,97 @@
+// The words of the event and palette files: how each choice is written, which kinds of value there are, and the ranges
+// in which a number can be meant.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+#include "sdk/value.hpp"
+#include "studio/model/palette.hpp"
+
+namespace quadrille {
+
+template <class E>
+struct Word {
+  E value;
+  const char* word;
+};
+
+inline constexpr std::array<Word<bool>, 2> yes_or_no{{{true, "yes"}, {false, "no"}}};
+inline constexpr std::array<Word<Units>, 2> units_words{{{Units::feet, "feet"}, {Units::metric, "metric"}}};
+inline constexpr std::array<Word<Surroundings>, 2> surroundings_words{
+    {{Surroundings::indoors, "indoors"}, {Surroundings::outdoors, "outdoors"}}};
+inline constexpr std::array<Word<Ground>, 9> ground_words{{{Ground::grass, "grass"},
+                                                           {Ground::soil, "soil"},
+                                                           {Ground::sand, "sand"},
+                                                           {Ground::gravel, "gravel"},
+                                                           {Ground::concrete, "concrete"},
+                                                           {Ground::asphalt, "asphalt"},
+                                                           {Ground::paving, "paving"},
+                                                           {Ground::wood_floor, "wood-floor"},
+                                                           {Ground::carpet, "carpet"}}};
+inline constexpr std::array<Word<StructureKind>, 7> structure_words{{{StructureKind::wall, "wall"},
+                                                                     {StructureKind::post, "post"},
+                                                                     {StructureKind::tree, "tree"},
+                                                                     {StructureKind::railing, "railing"},
+                                                                     {StructureKind::beam, "beam"},
+                                                                     {StructureKind::vehicle, "vehicle"},
+                                                                     {StructureKind::other, "other"}}};
+inline constexpr std::array<Word<Finish>, 4> finish_words{
+    {{Finish::matte, "matte"}, {Finish::pearl, "pearl"}, {Finish::metallic, "metallic"}, {Finish::clear, "clear"}}};
+
+/// The word for `value`; "" where the table has none.
+template <class E, std::size_t N>
+constexpr const char* word_of(const std::array<Word<E>, N>& words, E value) {
+  for (const Word<E>& entry : words)
+    if (entry.value == value) return entry.word;
+  return "";
+}
+
+/// "matte, pearl, metallic or clear".
+template <class E, std::size_t N>
+std::string list_of(const std::array<Word<E>, N>& words) {
+  std::string list;
+  for (std::size_t i = 0; i < N; ++i) list += (i == 0 ? "" : i + 1 == N ? " or " : ", ") + std::string(words[i].word);
+  return list;
+}
+
+/// Numbers outside cannot be meant; both ends are accepted, and whole.
+struct Range {
+  double least, most;
+  const char* unit;
+};
+inline constexpr Range place_range{-100'000, 100'000, "metres"};
+inline constexpr Range size_range{0, 100'000, "metres"};
+inline constexpr Range altitude_range{-500, 9'000, "metres"};
+inline constexpr Range gust_range{0, 150, "metres per second"};
+inline constexpr Range celsius_range{-90, 70, "degrees Celsius"};
+inline constexpr Range nominal_range{0, 1'000, "inches"};
+inline constexpr Range ratio_range{-1e9, 1e9, "without unit"};
+inline constexpr Range count_range{0, 1e9, "a whole number"};
+inline constexpr Range money_range{0, 999'999'999'999'999, "a whole number of minor units, such as cents"};
+
+/// How a value of a simple kind is written: `<set key="…" WORD="…"/>`. A path is `<path>`, a mix is `<mix>`.
+struct KindWord {
+  Kind kind;
+  const char* word;
+  Range range;
+};
+inline constexpr std::array<KindWord, 11> kind_words{{{Kind::length, "length", place_range},
+                                                      {Kind::angle, "angle", {-1e6, 1e6, "radians"}},
+                                                      {Kind::mass, "mass", {0, 1e6, "kilograms"}},
+                                                      {Kind::count, "count", count_range},
+                                                      {Kind::ratio, "ratio", ratio_range},
+                                                      {Kind::flag, "flag", {0, 1, ""}},
+                                                      {Kind::balloon, "balloon", nominal_range},
+                                                      {Kind::slots, "slots", {0, 26, "a whole number"}},
+                                                      {Kind::seed, "seed", {0, 4294967295.0, "a whole number"}},
+                                                      {Kind::choice, "choice", {}},
+                                                      {Kind::rows, "rows", {}}}};
+
+/// Slots are lettered; a file can hold 26 of them.
+inline constexpr std::size_t most_slots = 26;
+inline std::string slot_letter(std::size_t slot) { return std::string(1, static_cast<char>('A' + slot)); }
+
+}  // namespace quadrille

@@ -1,0 +1,156 @@
+// Palettes: ours are whole, strangers' are read or refused, and slots are checked against them.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <set>
+
+#include "scratch.hpp"
+#include "studio/files/palette_file.hpp"
+#include "studio/model/edits.hpp"
+
+using namespace quadrille;
+
+namespace {
+
+std::string palette_with(const std::string& inside) {
+  return "<palette xmlns=\"urn:quadrille:palette:1\" version=\"1.0\" reader=\"1.0\" key=\"mine\" name=\"Mine\" "
+         "currency=\"EUR\">\n" +
+         inside + "\n</palette>\n";
+}
+const std::filesystem::path ours = std::filesystem::path(QUADRILLE_SOURCE_DIR) / "palettes";
+
+Event event_with_colours(std::vector<ColourReference> colours) {
+  PlacedPiece piece;
+  piece.id = "p1";
+  piece.name = "Arch";
+  piece.type = "arch";
+  piece.colours = std::move(colours);
+  Area area;
+  area.id = "a1";
+  return with_piece(with_area(Event{}, area), "a1", piece);
+}
+
+}  // namespace
+
+TEST_CASE("our palettes have 24 colours and more, in four finishes, each to be bought in the trade's sizes") {
+  const LoadedPalettes loaded = load_palettes({ours});
+  CHECK(loaded.findings.empty());
+  REQUIRE(loaded.palettes.size() >= 2);
+  for (const Palette& palette : loaded.palettes) {
+    CAPTURE(palette.key);
+    CHECK(palette.colours.size() >= 24);
+    std::set<Finish> finishes;
+    std::set<std::string> names;
+    for (const Colour& colour : palette.colours) {
+      CAPTURE(colour.key);
+      finishes.insert(colour.finish);
+      CHECK(names.insert(colour.name).second);
+      for (const double size : {5, 11, 16, 36})  // common practice, no source
+        CHECK(std::ranges::count(colour.packs, size, &Pack::nominal_in) == 1);
+      for (const Pack& pack : colour.packs) CHECK((pack.count >= 1 && pack.price_minor > 0));
+    }
+    CHECK(finishes.size() == 4);
+  }
+  CHECK(find_colour(loaded.palettes, {"house", "ivory"}) != nullptr);
+  CHECK(find_colour(loaded.palettes, {"house", "deep-green"}) != nullptr);
+}
+
+TEST_CASE("the palettes are found from the folder of the executable, as in an installed program") {
+  const auto folders = standard_palette_folders(std::string(QUADRILLE_BINARY_DIR) + "/bin/quadrille", {});
+  CHECK(load_palettes(folders).palettes.size() >= 2);
+}
+
+TEST_CASE("a palette is read for what it says; a colour's own pack wins over the list it names") {
+  const auto palette =
+      read_palette(palette_with("<packs key=\"l\"><pack nominal-in=\"11\" count=\"100\" price-minor=\"1500\"/>"
+                                "<pack nominal-in=\"5\" count=\"50\" price-minor=\"600\"/></packs>\n"
+                                "<colour key=\"mud\" name=\"Mud\" srgb=\"#0a80ff\" finish=\"pearl\" packs=\"l\">"
+                                "<pack nominal-in=\"11\" count=\"25\" price-minor=\"700\"/></colour>"),
+                   "f");
+  REQUIRE(palette.error == "");
+  CHECK(palette->key == "mine");
+  CHECK(palette->currency == "EUR");
+  REQUIRE(palette->colours.size() == 1);
+  CHECK(palette->colours[0] == Colour{"mud", "Mud", 10, 128, 255, Finish::pearl, {{5, 50, 600}, {11, 25, 700}}});
+}
+
+TEST_CASE("a palette that cannot be meant is refused with its place") {
+  const struct {
+    std::string bytes;
+    std::vector<std::string> named;
+  } table[] = {
+      {palette_with("<colour key=\"a\" srgb=\"red\"/>"), {"line 2", "<colour key=\"a\">", "#rrggbb"}},
+      {palette_with("<colour key=\"a\" srgb=\"#12345G\"/>"), {"line 2", "#rrggbb"}},
+      {palette_with("<colour key=\"a\"/>"), {"line 2", "srgb", "missing"}},
+      {palette_with("<colour srgb=\"#000000\"/>"), {"line 2", "key", "missing"}},
+      {palette_with("<colour key=\"a\" srgb=\"#000000\"/>\n<colour key=\"a\" srgb=\"#000000\"/>"), {"line 3", "twice"}},
+      {palette_with("<colour key=\"a\" srgb=\"#000000\" packs=\"none\"/>"), {"line 2", "none"}},
+      {palette_with(
+           "<colour key=\"a\" srgb=\"#000000\"><pack nominal-in=\"11\" count=\"0\" price-minor=\"1\"/></colour>"),
+       {"line 2", "count=\"0\""}},
+      {palette_with(
+           "<colour key=\"a\" srgb=\"#000000\"><pack nominal-in=\"11\" count=\"9\" price-minor=\"14.95\"/></colour>"),
+       {"price-minor", "whole"}},
+      {"<event xmlns=\"urn:quadrille:event:1\"/>", {"not a palette file"}},
+  };
+  for (const auto& row : table) {
+    CAPTURE(row.bytes);
+    const auto palette = read_palette(row.bytes, "p.xml");
+    CAPTURE(palette.error);
+    CHECK(palette.error.starts_with("p.xml"));
+    for (const std::string& part : row.named) CHECK(palette.error.find(part) != std::string::npos);
+  }
+  Findings findings;
+  CHECK(read_palette(palette_with("<colour key=\"a\" srgb=\"#000000\" finsh=\"pearl\"/>"), "p.xml", &findings));
+  REQUIRE(findings.size() == 1);
+  CHECK(findings[0].text.find("finsh") != std::string::npos);
+}
+
+TEST_CASE("the first palette of a key wins; what cannot be read is told and harms no other") {
+  const ScratchFolder folder;
+  std::filesystem::create_directory(folder / "one");
+  std::filesystem::create_directory(folder / "two");
+  put(folder / "one/a.xml", palette_with("<colour key=\"a\" srgb=\"#000000\"/>"));
+  put(folder / "one/b.xml", "rubbish");
+  put(folder / "one/c.txt", "not looked at");
+  put(folder / "two/a.xml", palette_with("<colour key=\"z\" srgb=\"#ffffff\"/>"));
+  const LoadedPalettes loaded = load_palettes({folder / "none", folder / "one", folder / "two", folder / "one"});
+  REQUIRE(loaded.palettes.size() == 1);
+  CHECK(loaded.palettes[0].colours[0].key == "a");
+  REQUIRE(loaded.findings.size() == 2);
+  CHECK(loaded.findings[0].code == "palette-unreadable");
+  CHECK(loaded.findings[0].text.find("b.xml") != std::string::npos);
+  CHECK(loaded.findings[1].code == "palette-repeated");
+}
+
+TEST_CASE("slots are checked against the palettes, with the place and a remedy") {
+  const auto palettes = load_palettes({ours}).palettes;
+  CHECK(check_colours(event_with_colours({{"house", "ivory"}, {"house", "deep-green"}}), palettes).empty());
+
+  const Findings findings = check_colours(
+      event_with_colours({{"house", "ivroy"}, {"huose", "ivory"}, {}, {"house", "colourless-green-idea"}}), palettes);
+  REQUIRE(findings.size() == 4);
+  const char* codes[] = {"no-such-colour", "no-such-palette", "slot-without-colour", "no-such-colour"};
+  const char* slots[] = {"slot A", "slot B", "slot C", "slot D"};
+  for (std::size_t i = 0; i < 4; ++i) {
+    CHECK(findings[i].code == codes[i]);
+    CHECK(findings[i].key == slots[i]);
+    CHECK(findings[i].piece == "p1");
+    CHECK(findings[i].area == "a1");
+    CHECK_FALSE(findings[i].remedy.empty());
+    CHECK(findings[i].weight == (i == 2 ? Weight::warning : Weight::problem));
+  }
+  CHECK(findings[0].remedy == "Did you mean \"ivory\"?");
+  CHECK(findings[1].remedy == "Did you mean \"house\"?");
+}
+
+TEST_CASE("a piece with more slots than colours, and a palette that the event lists in vain, are told") {
+  const auto palettes = load_palettes({ours}).palettes;
+  Event event = with_value(event_with_colours({{"house", "ivory"}}), "p1", "slots", Value::of_number(Kind::slots, 3));
+  event.palettes = {"house", "gone"};
+  const Findings findings = check_colours(event, palettes);
+  REQUIRE(findings.size() == 3);
+  CHECK(findings[0].text.find("gone") != std::string::npos);
+  CHECK(findings[1].key == "slot B");
+  CHECK(findings[2].key == "slot C");
+}

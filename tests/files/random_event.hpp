@@ -1,0 +1,138 @@
+// Random events that a file can hold, with hostile texts and numbers.
+#pragma once
+
+#include <rapidcheck.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "studio/model/event.hpp"
+
+namespace quadrille {
+
+inline rc::Gen<std::string> any_text() {
+  const auto piece =
+      rc::gen::element<std::string>("a", "Z", " ", "  ", "\n", "\t", "\r", "\r\n", "<", ">", "&", "&amp;", "\"", "'",
+                                    "é", "ß", "日", "🎈", "]]>", "<!--", "-->", "1,5", "=", "/", "\u00a0", "\u2028");
+  return rc::gen::map(rc::gen::container<std::vector<std::string>>(piece), [](const std::vector<std::string>& parts) {
+    std::string text;
+    for (const std::string& part : parts) text += part;
+    return text;
+  });
+}
+
+/// Any number of [least, most]: ordinary ones, ones with all 53 bits, and the ends.
+inline rc::Gen<double> any_number(double least, double most) {
+  return rc::gen::map(rc::gen::pair(rc::gen::inRange(0, 6), rc::gen::arbitrary<std::uint64_t>()),
+                      [=](const std::pair<int, std::uint64_t>& seed) {
+                        const double share = static_cast<double>(seed.second >> 11) * 0x1p-53;
+                        if (seed.first == 0) return least;
+                        if (seed.first == 1) return most;
+                        if (seed.first == 2) return std::clamp(std::round(share * 1000) / 100, least, most);
+                        if (seed.first == 3) return std::clamp(share * 1e-300, least, most);
+                        return least + share * (most - least);
+                      });
+}
+inline double number(double least, double most) { return *any_number(least, most); }
+inline double size() { return number(0, 100'000); }
+inline double place() { return number(-100'000, 100'000); }
+inline std::optional<double> maybe(double least, double most) {
+  return *rc::gen::arbitrary<bool>() ? std::optional(number(least, most)) : std::nullopt;
+}
+template <class T>
+T whole(T least, T most) {
+  return *rc::gen::inRange<T>(least, most);
+}
+
+inline Value any_value() {
+  const auto kind = static_cast<Kind>(whole(1, 14));
+  if (is_text(kind)) return Value::of_text(kind, *any_text());
+  if (kind == Kind::flag) return Value::of_number(kind, whole(0, 2));
+  if (kind == Kind::slots) return Value::of_number(kind, whole(0, 27));
+  if (is_whole(kind)) return Value::of_number(kind, whole(0, 1'000'000'001));
+  if (is_number(kind))
+    return Value::of_number(
+        kind, kind == Kind::length || kind == Kind::angle || kind == Kind::ratio ? place() : number(0, 1000));
+  std::vector<double> list;
+  for (int row = whole(0, 4); row > 0; --row)
+    for (int column = 0; column < 3; ++column) list.push_back(kind == Kind::path ? place() : number(0, 1000));
+  return Value::of_list(kind, std::move(list));
+}
+
+inline LastBuilt any_last_built() {
+  LastBuilt last{size(), size(), size(), whole<std::int64_t>(0, 1'000'000'001), {}};
+  for (int row = whole(0, 3); row > 0; --row)
+    last.counts.push_back(
+        {number(0, 1000), size(), static_cast<std::uint32_t>(whole(0, 26)), whole<std::int64_t>(0, 1'000'000'001)});
+  return last;
+}
+
+inline PlacedPiece any_piece(std::string id) {
+  PlacedPiece piece;
+  piece.id = std::move(id);
+  piece.name = *any_text();
+  piece.type = "t" + *any_text();
+  piece.x_m = place();
+  piece.y_m = place();
+  for (int i = whole(0, 5); i > 0; --i) piece.values.insert_or_assign("k" + *any_text(), any_value());
+  for (int i = whole(0, 4); i > 0; --i) piece.colours.push_back({*any_text(), *any_text()});
+  piece.locked = *rc::gen::arbitrary<bool>();
+  piece.hidden = *rc::gen::arbitrary<bool>();
+  if (*rc::gen::arbitrary<bool>()) piece.price_minor = whole<std::int64_t>(0, 999'999'999'999'999);
+  piece.note = *any_text();
+  if (*rc::gen::arbitrary<bool>()) piece.last_built = any_last_built();
+  return piece;
+}
+
+inline Area any_area(const std::string& id) {
+  Area area;
+  area.id = id;
+  area.name = *any_text();
+  area.wall_width_m = maybe(0, 100'000);
+  area.wall_height_m = maybe(0, 100'000);
+  Site& site = area.site;
+  site.surroundings = static_cast<Surroundings>(whole(0, 2));
+  site.ground = static_cast<Ground>(whole(0, 9));
+  site.gust_m_s = maybe(0, 150);
+  site.inflating_celsius = maybe(-90, 70);
+  site.event_celsius = maybe(-90, 70);
+  site.altitude_m = maybe(-500, 9000);
+  site.outlet_m = maybe(0, 100'000);
+  site.vehicle_m = maybe(0, 100'000);
+  for (int i = whole(0, 3); i > 0; --i)
+    area.structures.push_back({id + "s" + std::to_string(i),
+                               *any_text(),
+                               static_cast<StructureKind>(whole(0, 7)),
+                               place(),
+                               place(),
+                               size(),
+                               *any_text(),
+                               {}});
+  for (int i = whole(0, 3); i > 0; --i)
+    area.walkways.push_back({id + "w" + std::to_string(i), *any_text(), place(), place(), size(), size(), {}});
+  for (int i = whole(0, 3); i > 0; --i) area.pieces.emplace_back(any_piece(id + "\"p<&" + std::to_string(i)));
+  return area;
+}
+
+/// A day that is one, or none: the schema wants no other.
+inline Event any_event() {
+  Event event;
+  event.title = *any_text();
+  event.client = *any_text();
+  event.venue = *any_text();
+  const bool dated = *rc::gen::arbitrary<bool>();
+  if (dated) event.date = "2028-02-29";
+  if (dated) event.ready_by = "23:59";
+  event.units = static_cast<Units>(whole(0, 2));
+  event.currency = *rc::gen::element<std::string>("USD", "EUR", "JPY");
+  for (int i = whole(0, 3); i > 0; --i) event.palettes.push_back("p" + std::to_string(i) + *any_text());
+  for (int i = whole(0, 3); i > 0; --i) event.areas.emplace_back(any_area("a" + std::to_string(i)));
+  return event;
+}
+
+}  // namespace quadrille
