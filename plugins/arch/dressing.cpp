@@ -1,0 +1,87 @@
+#include "plugins/arch/dressing.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace quadrille::arch {
+namespace {
+
+int fit(double length, double spacing) {
+  return length <= 0 ? 0 : static_cast<int>(std::floor(length / spacing + 1e-9));
+}
+
+void fill(std::vector<double>& stations, double from, int count, double spacing) {
+  for (int i = 0; i < count; ++i) stations.push_back(from + (i + 0.5) * spacing);
+}
+
+/// Clusters follow each other round an arc without pressing deep on its inner side as long as the inner balloons, one
+/// ring radius nearer to the arc's centre, still have a circle of 0.9 of their diameter to stand on.
+bool is_tight(const Corner& corner, const DressingPlan& plan) {
+  return corner.radius_m < plan.ring_radius_m() + 0.9 * plan.make.inflated_m;
+}
+
+/// From the cluster at a corner to the next on either side: the inner balloons, one ring radius off both legs, then lie
+/// three quarters of a diameter apart across the corner.
+double corner_clearance(const DressingPlan& plan) {
+  return std::max(plan.spacing_m(), plan.ring_radius_m() + 0.75 / std::sqrt(2.0) * plan.make.inflated_m);
+}
+
+std::vector<double> round_corners(const Outline& outline, const DressingPlan& plan,
+                                  const std::vector<double>& corners) {
+  const double spacing = plan.spacing_m(), reach = corner_clearance(plan) - spacing / 2;
+  std::vector<double> stations;
+  for (std::size_t run = 0; run <= corners.size(); ++run) {
+    const bool first = run == 0, last = run == corners.size();
+    const double from = first ? plan.bare_m : corners[run - 1] + reach;
+    const double to = last ? outline.length_m - plan.bare_m : corners[run] - reach;
+    const int count = fit(to - from, spacing);
+    const double left_over = to - from - count * spacing;
+    fill(stations, from + (first ? left_over : last ? 0 : left_over / 2), count, spacing);
+    if (!last) stations.push_back(corners[run]);
+  }
+  return stations;
+}
+
+}  // namespace
+
+std::vector<double> cluster_stations(const Outline& outline, const DressingPlan& plan, int& most) {
+  std::vector<double> corners;
+  for (const Corner& corner : outline.corners)
+    if (is_tight(corner, plan)) corners.push_back((corner.from_m + corner.to_m) / 2);
+  const double spacing = plan.spacing_m();
+  if (corners.empty()) {
+    most = fit(outline.length_m - 2 * plan.bare_m, spacing);
+    const int count = plan.clusters == 0 ? most : std::min(plan.clusters, most);
+    std::vector<double> stations;
+    fill(stations, (outline.length_m - count * spacing) / 2, count, spacing);
+    return stations;
+  }
+  std::vector<double> stations = round_corners(outline, plan, corners);
+  most = static_cast<int>(stations.size());
+  if (plan.clusters > 0 && plan.clusters < most) {
+    const int dropped = most - plan.clusters;
+    stations.erase(stations.end() - dropped / 2, stations.end());
+    stations.erase(stations.begin(), stations.begin() + (dropped - dropped / 2));
+  }
+  return stations;
+}
+
+Dressing dress(const Outline& outline, const DressingPlan& plan) {
+  Dressing dressing;
+  const std::vector<double> stations = cluster_stations(outline, plan, dressing.most_clusters);
+  const auto laid = lay_pattern(plan.pattern, static_cast<int>(stations.size()));
+  for (std::size_t i = 0; i < stations.size(); ++i) {
+    const Station here = outline.at(stations[i]);
+    // At a sharp corner the tangent jumps: the cluster there sits across it.
+    const Vec3 axis = (outline.at(stations[i] - 1e-6).tangent + outline.at(stations[i] + 1e-6).tangent).normalized();
+    const double turn = laid[i].half_steps * pi / plan.make.size;
+    const Cluster cluster{static_cast<std::uint32_t>(i + 1), stations[i], to_nanometre(here.point), to_picounit(axis),
+                          turn};
+    dressing.clusters.push_back(cluster);
+    const auto ring = ring_balloons(cluster, plan.make, laid[i].slots);
+    dressing.balloons.insert(dressing.balloons.end(), ring.begin(), ring.end());
+  }
+  return dressing;
+}
+
+}  // namespace quadrille::arch

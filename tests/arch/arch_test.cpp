@@ -1,0 +1,186 @@
+// The arch as the studio sees it: built through the plugin boundary.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <memory>
+
+#include "sdk/overlap.hpp"
+#include "sdk/units.hpp"
+#include "studio/host/builder.hpp"
+#include "studio/host/conformance.hpp"
+#include "studio/host/discovery.hpp"
+
+using namespace quadrille;
+
+namespace {
+
+const PieceType& arch_type() {
+  static const PieceTypes found = find_piece_types({{QUADRILLE_BINARY_DIR "/pieces"}, std::nullopt, false});
+  REQUIRE(found.find("arch") != nullptr);
+  return *found.find("arch");
+}
+
+Value length_of(double metres) { return Value::of_number(Kind::length, metres); }
+Value ratio_of(double ratio) { return Value::of_number(Kind::ratio, ratio); }
+Value count_of(double count) { return Value::of_number(Kind::count, count); }
+Value choice_of(const char* key) { return Value::of_text(Kind::choice, key); }
+
+std::shared_ptr<const BuiltPiece> build(const ValueMap& values) { return build_piece(arch_type(), values); }
+
+double fact(const BuiltPiece& built, std::string_view key) {
+  const auto found = std::ranges::find(built.piece.facts, key, &Fact::key);
+  REQUIRE_MESSAGE(found != built.piece.facts.end(), "no fact ", std::string(key));
+  return found->number;
+}
+
+const Message* refusal(const BuiltPiece& built) {
+  const auto found = std::ranges::find(built.piece.messages, Severity::refusal, &Message::severity);
+  return found == built.piece.messages.end() ? nullptr : &*found;
+}
+
+std::string refused_key(const ValueMap& values) {
+  const auto built = build(values);
+  REQUIRE(built->status != Status::ok);
+  REQUIRE(refusal(*built) != nullptr);
+  CHECK(refusal(*built)->text.size() > 20);
+  return refusal(*built)->key;
+}
+
+bool warns(const BuiltPiece& built, std::string_view key) {
+  return std::ranges::any_of(built.piece.messages,
+                             [&](const Message& m) { return m.severity == Severity::warning && m.key == key; });
+}
+
+}  // namespace
+
+TEST_CASE("the standard arch builds, hides at least 85 % of its rod and warns of nothing") {
+  const auto built = build({});
+  REQUIRE(built->status == Status::ok);
+  CHECK(built->hidden_share >= 0.85);
+  for (const Message& message : built->piece.messages) CHECK_MESSAGE(message.severity == Severity::note, message.text);
+  CHECK(fact(*built, "balloons") == static_cast<double>(built->piece.balloons.size()));
+  CHECK(fact(*built, "clusters") == static_cast<double>(built->piece.clusters.size()));
+  CHECK(built->piece.supports.size() == 2);
+  CHECK(built->piece.tie_points.size() == 4);
+}
+
+TEST_CASE("the standard settings hide at least 85 % of the rod for every size that is sold and every cluster") {
+  for (const double nominal : {5.0, 9.0, 11.0, 14.0, 16.0}) {
+    CAPTURE(nominal);
+    const auto built = build({{"balloon", Value::of_number(Kind::balloon, nominal)}});
+    REQUIRE(built->status == Status::ok);
+    CHECK(built->hidden_share >= 0.85);
+  }
+}
+
+TEST_CASE("a rod of 6 m over 3 m has the dimensions worked out by hand") {
+  // 8 mm, E 41.4 GPa: EI = 41.4e9 π/64 0.008⁴ = 8.323964 N·m²; with the elastica at S/L = 0.5: height 0.3693648718 L,
+  // push 11.05331760 EI/L², foot moment 0.6659964189 EI/L, crown radius L/4.748703658, stress E d/2 κ.
+  const auto built = build({{"span", length_of(3)}});
+  REQUIRE(built->status == Status::ok);
+  CHECK(fact(*built, "rod_ei_nm2") == doctest::Approx(8.323964).epsilon(1e-6));
+  CHECK(fact(*built, "height_m") == doctest::Approx(2.216189).epsilon(1e-6));
+  CHECK(fact(*built, "foot_push_n") == doctest::Approx(2.555762).epsilon(1e-6));
+  CHECK(fact(*built, "foot_moment_nm") == doctest::Approx(0.923955).epsilon(1e-6));
+  CHECK(fact(*built, "bend_radius_m") == doctest::Approx(1.263503).epsilon(1e-6));
+  CHECK(fact(*built, "bend_stress_pa") == doctest::Approx(131.0642e6).epsilon(1e-6));
+  CHECK(fact(*built, "bend_energy_j") == doctest::Approx(7.974960).epsilon(1e-6));
+  CHECK(fact(*built, "topple_weight_n_per_m") == doctest::Approx(77.36154 * 8.323964 / 216).epsilon(1e-5));
+  CHECK(built->box.height_m() > 2.216189);
+}
+
+TEST_CASE("spacing, ring radius and dressed length are exact") {
+  for (int n = 2; n <= 6; ++n)
+    for (const double tightness : {0.8, 1.0, 1.15})
+      for (const double snug : {0.8, 0.88, 1.0}) {
+        const double d = 0.22, c = std::cos(pi / (2 * n));
+        const auto built = build({{"cluster-size", count_of(n)},
+                                  {"tightness", ratio_of(tightness)},
+                                  {"snug", ratio_of(snug)},
+                                  {"inflated", length_of(d)}});
+        REQUIRE(built->status == Status::ok);
+        const double spacing = tightness * d * std::sqrt(1 - 1 / (4 * c * c));
+        CHECK(std::abs(fact(*built, "spacing_m") - spacing) < 1e-12);
+        CHECK(std::abs(fact(*built, "ring_radius_m") - snug * d / (2 * std::sin(pi / n))) < 1e-12);
+        CHECK(std::abs(fact(*built, "dressed_m") - fact(*built, "clusters") * spacing) < 1e-9);
+        const auto& clusters = built->piece.clusters;
+        CHECK(std::abs(clusters.back().at_m - clusters.front().at_m + spacing - fact(*built, "dressed_m")) < 1e-9);
+      }
+}
+
+TEST_CASE("33 quads in two colours count 66 and 66, and the other hand differs only in colours") {
+  // Common practice, no source.
+  const ValueMap right{{"rod-length", length_of(7)}, {"clusters", count_of(33)}};
+  ValueMap left = right;
+  left["hand"] = choice_of("left");
+  const auto a = build(right), b = build(left);
+  REQUIRE(a->status == Status::ok);
+  REQUIRE(b->status == Status::ok);
+  CHECK(std::ranges::count(a->piece.balloons, 0u, &Balloon::slot) == 66);
+  CHECK(std::ranges::count(a->piece.balloons, 1u, &Balloon::slot) == 66);
+  int recoloured = 0;
+  for (const Balloon& balloon : a->piece.balloons) {
+    const auto twin = std::ranges::find_if(
+        b->piece.balloons, [&](const Balloon& other) { return (other.centre - balloon.centre).norm() < 5e-9; });
+    REQUIRE(twin != b->piece.balloons.end());
+    recoloured += twin->slot != balloon.slot;
+  }
+  CHECK(recoloured > 0);
+}
+
+TEST_CASE("what cannot be is refused with the parameter to blame") {
+  CHECK(refused_key({{"span", length_of(6.5)}}) == "span");
+  CHECK(refused_key({{"span", length_of(5.95)}}) == "span");
+  CHECK(refused_key({{"span", length_of(5.7)}}) == "rod-diameter");  // bends the rod at its feet to a radius of 0.18 m
+  CHECK(refused_key({{"rod-diameter", length_of(0.03)}}) == "rod-diameter");
+  CHECK(refused_key({{"rod-material", choice_of("steel")}}) == "rod-diameter");
+  CHECK(refused_key({{"tightness", ratio_of(0.7)}}) == "tightness");
+  CHECK(refused_key({{"clusters", count_of(200)}}) == "clusters");
+  CHECK(refused_key({{"span", length_of(0)}}) == "span");  // the legs' balloons would lie in each other
+  CHECK(refused_key({{"inflated", length_of(0.4)}}) == "inflated");
+  CHECK(refused_key({{"rod-wall", length_of(0.004)}}) == "rod-wall");
+  CHECK(refused_key({{"frame", choice_of("half-circle")}, {"height", length_of(1)}}) == "height");
+  CHECK(refused_key({{"frame", choice_of("square")}, {"corner-radius", length_of(1.5)}}) == "corner-radius");
+  CHECK(refused_key({{"pattern", choice_of("rows")}}) == "rows");
+  CHECK(refused_key({{"pattern", choice_of("rows")}, {"rows", Value::of_text(Kind::rows, "AABC")}}) == "rows");
+}
+
+TEST_CASE("a refused bend still shows what it would be") {
+  const auto built = build({{"span", length_of(5.7)}});
+  CHECK(built->status == Status::infeasible);
+  CHECK(fact(*built, "height_m") == doctest::Approx(6 * 0.060354184663).epsilon(1e-6));
+  CHECK(built->piece.frame.nodes.size() > 40);
+}
+
+TEST_CASE("forced packing, a showing frame and a rod that flops over are warned of") {
+  CHECK(warns(*build({{"tightness", ratio_of(0.85)}}), "tightness"));
+  CHECK(warns(*build({{"tightness", ratio_of(1.6)}}), "tightness"));
+  CHECK(warns(*build({{"bare-ends", length_of(0.5)}}), "bare-ends"));
+  CHECK(warns(*build({{"rod-diameter", length_of(0.006)}}), "rod-diameter"));
+  CHECK(warns(*build({{"feet", choice_of("pinned")}}), "feet"));
+  CHECK(warns(*build({{"ballast", Value::of_number(Kind::mass, 200)}}), "ballast"));
+}
+
+TEST_CASE("frames of every kind build with joints at the sections and nodes that meet") {
+  for (const char* frame : {"flexible-rod", "half-circle", "half-ellipse", "square"}) {
+    CAPTURE(frame);
+    const auto built = build({{"frame", choice_of(frame)}});
+    REQUIRE(built->status == Status::ok);
+    const Frame& f = built->piece.frame;
+    CHECK(f.members.size() + 1 == f.nodes.size());
+    CHECK(f.members.size() >= 40);
+    double length = 0;
+    for (const FrameMember& m : f.members) length += (f.nodes[m.to] - f.nodes[m.from]).norm();
+    CHECK(length == doctest::Approx(fact(*built, "rod_length_m")).epsilon(2e-3));
+    const auto sleeves = std::ranges::count(f.members, Joint::sleeve, &FrameMember::joint_from);
+    CHECK(sleeves == static_cast<long>(std::ceil(fact(*built, "rod_length_m") / 1.5 - 1e-9)) - 1);
+    CHECK(deepest_overlap(built->piece.balloons).share < 0.3);
+  }
+}
+
+TEST_CASE("the arch passes the conformance suite") {
+  const TypeProof proof = prove(arch_type());
+  CHECK(proof.checks.size() > 5);
+  for (const Check& check : proof.checks) CHECK_MESSAGE(check.passed, check.name, ": ", check.sentence);
+}
