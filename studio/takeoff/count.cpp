@@ -1,0 +1,160 @@
+// Counting: piece by piece, then the pieces added up; the totals are sums of the pieces and nothing else.
+#include "studio/takeoff/count.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstddef>
+#include <map>
+#include <tuple>
+#include <utility>
+
+#include "studio/takeoff/order.hpp"
+
+namespace quadrille {
+namespace {
+
+// No piece can have more balloons than this; a file that claims more cannot be meant.
+constexpr std::int64_t most_of_a_line = 1'000'000'000;
+
+// Letters of the alphabet; a slot beyond comes only out of a damaged file and is counted in the whole, not by slot.
+constexpr std::uint32_t most_slots = 26;
+
+/// What makes two balloons stand on one line; sorted as the list is.
+using LineKey = std::tuple<std::string, std::string, double, std::int64_t, std::string>;
+
+LineKey key_of(const BalloonLine& line) {
+  return {line.colour.palette, line.colour.colour, line.nominal_in, std::llround(line.inflated_m * 1000),
+          line.colour_name};
+}
+
+using Lines = std::map<LineKey, BalloonLine>;
+
+std::vector<BalloonLine> values_of(Lines lines) {
+  std::vector<BalloonLine> list;
+  for (auto& [key, line] : lines) list.push_back(std::move(line));
+  return list;
+}
+
+void add(Lines& lines, const BalloonLine& line) {
+  const auto [place, is_new] = lines.try_emplace(key_of(line), line);
+  if (!is_new) place->second.used += line.used;
+}
+
+using Supplies = std::map<std::pair<std::string, std::string>, SupplyLine>;  // by key and unit
+
+void add(Supplies& supplies, const SupplyLine& supply) {
+  const auto [place, is_new] = supplies.try_emplace({supply.key, supply.unit}, supply);
+  if (!is_new) place->second.quantity += supply.quantity;
+}
+
+std::vector<SupplyLine> values_of(Supplies supplies) {
+  std::vector<SupplyLine> list;
+  for (auto& [key, line] : supplies) list.push_back(std::move(line));
+  return list;
+}
+
+std::string slot_letter(std::uint32_t slot) {
+  return slot < most_slots ? std::string(1, static_cast<char>('A' + slot)) : std::to_string(slot + 1);
+}
+
+BalloonLine line_of(const PlacedPiece& piece, std::uint32_t slot, std::span<const Palette> palettes) {
+  BalloonLine line;
+  if (slot < piece.colours.size()) line.colour = piece.colours[slot];
+  if (line.colour == ColourReference{}) {
+    line.colour_name = "no colour (slot " + slot_letter(slot) + ")";
+  } else if (const Colour* colour = find_colour(palettes, line.colour)) {
+    line.colour_name = colour->name;
+  } else {
+    line.colour_name = line.colour.colour + " (not in palette " + line.colour.palette + ")";
+  }
+  return line;
+}
+
+/// Balloons of one piece by slot, nominal size and inflated diameter in whole millimetres.
+using Counts = std::map<std::tuple<std::uint32_t, double, std::int64_t>, std::int64_t>;
+
+Counts counts_of(const Piece& piece) {
+  Counts counts;
+  for (const Balloon& balloon : piece.balloons)
+    ++counts[{balloon.slot, balloon.nominal_in, std::llround(balloon.diameter_m * 1000)}];
+  return counts;
+}
+
+Counts counts_of(const LastBuilt& last) {
+  Counts counts;
+  for (const LastBuilt::Count& count : last.counts) {
+    const std::int64_t balloons = std::clamp<std::int64_t>(count.balloons, 0, most_of_a_line);
+    if (balloons > 0) counts[{count.slot, count.nominal_in, std::llround(count.inflated_m * 1000)}] += balloons;
+  }
+  return counts;
+}
+
+void count_balloons(PieceCount& count, const Counts& counts, const PlacedPiece& piece,
+                    std::span<const Palette> palettes) {
+  Lines lines;
+  for (const auto& [what, balloons] : counts) {
+    const auto& [slot, nominal_in, millimetres] = what;
+    BalloonLine line = line_of(piece, slot, palettes);
+    line.nominal_in = nominal_in;
+    line.inflated_m = static_cast<double>(millimetres) / 1000;
+    line.used = balloons;
+    add(lines, line);
+    count.balloons += balloons;
+    if (slot >= most_slots) continue;
+    if (count.by_slot.size() <= slot) count.by_slot.resize(std::size_t{slot} + 1, 0);
+    count.by_slot[slot] += balloons;
+  }
+  count.lines = values_of(std::move(lines));
+}
+
+void count_supplies(PieceCount& count, const Piece& piece) {
+  Supplies supplies;
+  for (const Supply& supply : piece.supplies) add(supplies, {supply.key, supply.label, supply.unit, supply.quantity});
+  count.supplies = values_of(std::move(supplies));
+}
+
+PieceCount count_piece(const PlacedPiece& piece, const std::string& area, const BuiltEvent& built,
+                       std::span<const Palette> palettes) {
+  PieceCount count;
+  count.id = piece.id;
+  count.name = piece.name;
+  count.type = piece.type;
+  count.area = area;
+  const auto found = built.find(piece.id);
+  if (found == built.end() || !found->second) {
+    count.as_last_calculated = true;
+    if (!piece.last_built) return count;
+    count_balloons(count, counts_of(*piece.last_built), piece, palettes);
+    count.clusters = std::clamp<std::int64_t>(piece.last_built->clusters, 0, most_of_a_line);
+  } else if (found->second->status == Status::ok) {
+    const Piece& content = found->second->piece;
+    count_balloons(count, counts_of(content), piece, palettes);
+    count_supplies(count, content);
+    count.clusters = static_cast<std::int64_t>(content.clusters.size());
+  }
+  return count;
+}
+
+}  // namespace
+
+EventCount count_event(const Event& event, const BuiltEvent& built, std::span<const Palette> palettes,
+                       const SpareRule& rule) {
+  EventCount count;
+  Lines lines;
+  Supplies supplies;
+  for (const auto& area : event.areas)
+    for (const auto& piece : area->pieces) {
+      if (piece->hidden) continue;
+      count.pieces.push_back(count_piece(*piece, area->id, built, palettes));
+      const PieceCount& last = count.pieces.back();
+      for (const BalloonLine& line : last.lines) add(lines, line);
+      for (const SupplyLine& supply : last.supplies) add(supplies, supply);
+      count.total_balloons += last.balloons;
+    }
+  count.balloons = values_of(std::move(lines));
+  count.supplies = values_of(std::move(supplies));
+  fill_in_order(count.balloons, palettes, rule);
+  return count;
+}
+
+}  // namespace quadrille
