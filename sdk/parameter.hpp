@@ -1,8 +1,8 @@
 // How a piece type writes its parameter table: one constexpr line per parameter, the only place where it exists.
 //
 //   constexpr quadrille_parameter parameters[] = {
-//       length("height", "Height", "From the floor to the top of the frame.", "Frame").range(0.5, 8).display(1,
-//       4).standard(2), choice("hand", "Hand", "Which way the spiral climbs.", "Pattern", hands).standard_text("right"),
+//       length("height", "Height", "From the floor to the top of the frame.", "Frame").range(0.5, 8).standard(2),
+//       choice("hand", "Hand", "Which way the spiral climbs.", "Pattern", hands).standard_text("right"),
 //   };
 #pragma once
 

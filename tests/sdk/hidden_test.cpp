@@ -64,3 +64,21 @@ TEST_CASE("the deepest overlap is the depth over the smaller diameter") {
   CHECK(deepest.second == 1);
   CHECK(deepest_overlap(std::vector{balls[0], balls[2]}).share == 0);
 }
+
+TEST_CASE("the deepest overlap is that of looking at every pair") {
+  std::vector<Balloon> balls;
+  std::uint32_t state = 1;
+  const auto random = [&] { return (state = state * 1664525u + 1013904223u) / 4294967296.0; };
+  for (int i = 0; i < 300; ++i) {
+    const double x = random() * 3, y = random() * 3, z = random() * 3 - 1.5;
+    balls.push_back(ball({x, y, z}, 0.05 + 0.3 * random(), Vec3::Zero()));
+  }
+  double worst = 0;
+  for (std::size_t i = 0; i < balls.size(); ++i)
+    for (std::size_t j = 0; j < i; ++j)
+      worst = std::max(worst,
+                       ((balls[i].diameter_m + balls[j].diameter_m) / 2 - (balls[i].centre - balls[j].centre).norm()) /
+                           std::min(balls[i].diameter_m, balls[j].diameter_m));
+  CHECK(worst > 0.3);
+  CHECK(deepest_overlap(balls).share == worst);
+}

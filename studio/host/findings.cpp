@@ -1,0 +1,106 @@
+// What builds have to say about an event, as findings.
+#include <algorithm>
+
+#include "sdk/pattern_check.hpp"
+#include "sdk/quoted.hpp"
+#include "sdk/units.hpp"
+#include "studio/host/builder.hpp"
+
+namespace quadrille {
+namespace {
+
+constexpr double well_hidden = 0.85;  // common practice, no source
+constexpr std::size_t most_listed = 5;
+
+/// Adds findings about one piece.
+class PieceFindings {
+ public:
+  PieceFindings(const Area& area, const PlacedPiece& piece, Units units, Findings& findings)
+      : area_(area), piece_(piece), findings_(findings) {
+    style_ = units == Units::feet ? LengthStyle::feet_inches : LengthStyle::metres;
+  }
+
+  void type_missing(const PieceTypes& types) {
+    const auto refused = std::ranges::find(types.refused, piece_.type, &RefusedFile::type);
+    std::string why = "the piece type " + quoted(piece_.type) + " is not available";
+    if (!piece_.type.empty() && refused != types.refused.end()) why += " (" + refused->sentence + ")";
+    const bool counted = piece_.last_built.has_value();
+    add(counted ? Weight::warning : Weight::problem, "type-missing", "",
+        name() + ": " + why + ", so it is " +
+            (counted ? "drawn by its last size and counted as last calculated." : "neither drawn nor counted."),
+        "Put the plugin that has this piece type where the studio looks for it; 'quadrille pieces' lists what was "
+        "found.");
+  }
+
+  void messages(const Piece& piece) {
+    for (const Message& message : piece.messages) {
+      const bool refusal = message.severity == Severity::refusal, warning = message.severity == Severity::warning;
+      add(refusal   ? Weight::problem
+          : warning ? Weight::warning
+                    : Weight::note,
+          refusal   ? "refused"
+          : warning ? "warning"
+                    : "note",
+          message.key, name() + ": " + message.text, "");
+    }
+  }
+
+  void bare_stretches(const BuiltPiece& built) {
+    double bare_m = 0;
+    for (const Stretch& stretch : built.bare) bare_m += stretch.to_m - stretch.from_m;
+    if (built.bare.empty()) return;
+    std::string places;
+    for (std::size_t i = 0; i < std::min(built.bare.size(), most_listed); ++i)
+      places += (i == 0 ? "" : ", ") + length(built.bare[i].from_m) + " to " + length(built.bare[i].to_m);
+    if (built.bare.size() > most_listed)
+      places += " and " + std::to_string(built.bare.size() - most_listed) + " more places";
+    add(built.hidden_share < well_hidden ? Weight::warning : Weight::note, "frame-shows", "",
+        name() + ": the frame shows along " + length(bare_m) + " of " + length(built.spine_m) + " (from " + places +
+            " along it).",
+        "");
+  }
+
+  void pattern(const Piece& piece) {
+    const auto breaks = pattern_breaks(piece);
+    for (std::size_t i = 0; i < std::min(breaks.size(), most_listed); ++i)
+      add(Weight::warning, "pattern-breaks", "", name() + ": " + breaks[i].text, "");
+    if (breaks.size() > most_listed)
+      add(Weight::warning, "pattern-breaks", "",
+          name() + ": " + std::to_string(breaks.size() - most_listed) + " more clusters break the pattern.", "");
+  }
+
+ private:
+  std::string name() const { return piece_.name.empty() ? "The piece " + quoted(piece_.id) : piece_.name; }
+  std::string length(double metres) const { return print_length(metres, style_); }
+  void add(Weight weight, std::string code, std::string key, std::string text, std::string remedy) {
+    findings_.push_back(
+        {weight, std::move(code), area_.id, piece_.id, std::move(key), std::move(text), std::move(remedy)});
+  }
+
+  const Area& area_;
+  const PlacedPiece& piece_;
+  Findings& findings_;
+  LengthStyle style_;
+};
+
+}  // namespace
+
+Findings findings_of(const Event& event, const BuiltEvent& built, const PieceTypes& types) {
+  Findings findings;
+  for (const auto& area : event.areas)
+    for (const auto& piece : area->pieces) {
+      PieceFindings about(*area, *piece, event.units, findings);
+      const auto found = built.find(piece->id);
+      if (found == built.end() || found->second == nullptr) {
+        if (types.find(piece->type) == nullptr) about.type_missing(types);
+        continue;
+      }
+      about.messages(found->second->piece);
+      if (found->second->status != Status::ok) continue;
+      about.bare_stretches(*found->second);
+      about.pattern(found->second->piece);
+    }
+  return findings;
+}
+
+}  // namespace quadrille

@@ -1,0 +1,28 @@
+// What the studio takes from a plugin at most: far above what a piece needs, far below what would stall the program.
+#pragma once
+
+#include <cstddef>
+
+namespace quadrille {
+
+/// Most balloons that one piece may have; a plugin that pushes more is cut off with a refusal.
+inline constexpr std::size_t most_balloons = 200'000;
+inline constexpr std::size_t most_clusters = 100'000;
+inline constexpr std::size_t most_spine_points = 100'000;
+inline constexpr std::size_t most_frame_nodes = 20'000;
+inline constexpr std::size_t most_frame_members = 40'000;
+/// Of each of the other records: supports, tie points, supplies, work, anchoring rules, messages, facts.
+inline constexpr std::size_t most_other_records = 2'000;
+/// Bytes of all texts that one build pushes.
+inline constexpr std::size_t most_text = 1u << 20;
+/// Largest coordinate or measure of a piece, m: beyond it no decoration is meant, and squares stay far from overflow.
+inline constexpr double farthest_m = 10'000;
+
+/// Most piece types in a plugin, parameters of a type, and choices of a parameter.
+inline constexpr std::size_t most_types = 256, most_parameters = 512, most_choices = 1024;
+/// Bytes of one text in a plugin's table.
+inline constexpr std::size_t most_table_text = 64u << 10;
+/// Numbers in the list of one value, and bytes in its text.
+inline constexpr std::size_t most_list = 300'000, most_value_text = 1u << 20;
+
+}  // namespace quadrille

@@ -1,0 +1,30 @@
+// Values as the event keeps them against a piece type's table: one value per parameter, or a refusal in words.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "sdk/built.hpp"
+#include "studio/host/piece_type.hpp"
+
+namespace quadrille {
+
+struct Resolved {
+  std::vector<Value> values;       ///< one per parameter, in the order of the table; empty where refused
+  std::optional<Message> refusal;  ///< names the key to blame and what would be accepted
+};
+
+/// Defaults overridden by `values`; earlier keys stand for the present ones. Refuses unknown keys, a parameter given
+/// under two keys, and what fault_of_value refuses.
+Resolved resolve(const PieceType& type, const ValueMap& values);
+
+/// What is wrong with `value` for `parameter`: another kind, not finite, outside the hard range, not whole, no choice
+/// of it, rows with other letters than A to F, broken lists. One sentence that says what would be accepted; empty where
+/// the value is good.
+std::string fault_of_value(const Parameter& parameter, const Value& value);
+
+/// "0.5 m", "45°", "2 kg", "33", "88 in"…: a number of this kind for people, exact to at least six digits.
+std::string in_words(Kind kind, double number);
+
+}  // namespace quadrille

@@ -1,0 +1,37 @@
+// Reads a plugin's table into owned values and says what is wrong with it.
+#pragma once
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <cstring>
+#include <string>
+#include <vector>
+
+#include "sdk/abi.h"
+#include "sdk/result.hpp"
+#include "studio/host/piece_type.hpp"
+
+namespace quadrille {
+
+/// Bytes that the entries of a plugin's table must have at least. Of a parameter that is all up to its default; what
+/// follows (decimals, handle) counts as 0 where an entry is shorter.
+inline constexpr std::uint32_t least_table_size = sizeof(quadrille_pieces);
+inline constexpr std::uint32_t least_type_size = sizeof(quadrille_piece_type);
+inline constexpr std::uint32_t least_parameter_size = offsetof(quadrille_parameter, decimals);
+
+/// Entry `index` of an array whose entries have `stride` bytes: what the entry lacks is zero.
+template <class Entry>
+Entry entry_at(const void* array, std::size_t index, std::size_t stride) {
+  Entry entry{};
+  std::memcpy(&entry, static_cast<const char*>(array) + index * stride, std::min(stride, sizeof(Entry)));
+  return entry;
+}
+
+/// The piece type of `raw` with everything owned; file and plugin fields stay empty. Fails with a sentence where a
+/// text is NULL, too long or not UTF-8, a key is no key, two keys or aliases are the same, a kind is unknown, a range
+/// is not finite or upside down, a default lies outside its range, is no choice or cannot be read, or `build` is NULL.
+/// `parameter_size` must have passed least_parameter_size.
+Result<PieceType> read_piece_type(const quadrille_piece_type& raw);
+
+}  // namespace quadrille

@@ -1,0 +1,93 @@
+// What builds have to say about an event.
+#include "studio/host/builder.hpp"
+#include "tests/host/fixture.hpp"
+
+using namespace quadrille;
+using namespace quadrille::testing;
+
+namespace {
+
+/// Findings about one piece "p" of these contents.
+Findings findings(const BuiltPiece& built, Units units = Units::metric) {
+  Event event = event_of({placed("p", "post")});
+  event.units = units;
+  return findings_of(event, {{"p", std::make_shared<const BuiltPiece>(built)}}, PieceTypes{});
+}
+
+BuiltPiece sound() {
+  BuiltPiece built;
+  built.status = Status::ok;
+  built.spine_m = 6;
+  built.hidden_share = 1;
+  return built;
+}
+
+}  // namespace
+
+TEST_CASE("a sound piece has nothing to say") { CHECK(findings(sound()).empty()); }
+
+TEST_CASE("messages become findings of their weight, with area, piece and key") {
+  BuiltPiece built = sound();
+  built.piece.messages = {{Severity::note, "height", "Noted."}, {Severity::warning, "", "Mind."}};
+  Findings found = findings(built);
+  REQUIRE(found.size() == 2);
+  CHECK(found[0] == Finding{Weight::note, "note", "area", "p", "height", "The piece 'p': Noted.", ""});
+  CHECK(found[1].weight == Weight::warning);
+  CHECK(found[1].code == "warning");
+  built.status = Status::infeasible;
+  built.piece.messages = {{Severity::refusal, "height", "Too tall."}};
+  found = findings(built);
+  REQUIRE(found.size() == 1);
+  CHECK(found[0].weight == Weight::problem);
+  CHECK(found[0].code == "refused");
+  CHECK(found[0].key == "height");
+}
+
+TEST_CASE("bare stretches are told in the event's units, a warning only where much shows") {
+  BuiltPiece built = sound();
+  built.hidden_share = 0.8;
+  built.bare = {{0, 0.3048}, {5.0952, 6}};
+  Findings found = findings(built);
+  REQUIRE(found.size() == 1);
+  CHECK(found[0].code == "frame-shows");
+  CHECK(found[0].weight == Weight::warning);
+  CHECK(found[0].text ==
+        "The piece 'p': the frame shows along 1.21 m of 6.00 m (from 0.00 m to 0.30 m, 5.10 m to 6.00 m along it).");
+  built.hidden_share = 0.9;
+  found = findings(built, Units::feet);
+  CHECK(found.at(0).weight == Weight::note);
+  CHECK(found.at(0).text.find("0\" to 1'") != std::string::npos);  // 0.3048 m is a foot
+  for (int i = 0; i < 40; ++i) built.bare.push_back({6, 6});
+  CHECK(findings(built).at(0).text.find("and 37 more places") != std::string::npos);
+}
+
+TEST_CASE("a cluster that breaks the pattern is named by its number") {
+  BuiltPiece built = sound();
+  // Common practice, no source: quads of two colours, the same colours opposite each other, each turned 45° on.
+  for (std::uint32_t n = 1; n <= 12; ++n) {
+    built.piece.clusters.push_back({n, n * 0.2, {n * 0.2, 0, 0}, Vec3::UnitX(), n * pi / 4});
+    for (std::uint32_t place = 0; place < 4; ++place)
+      built.piece.balloons.push_back(
+          {{n * 0.2, 0, 0}, {0, 0, 0}, 0.28, 11, (place + (n == 6 ? 1u : 0u)) % 2, n, place, Role::body});
+  }
+  const Findings found = findings(built);
+  REQUIRE(found.size() == 1);
+  CHECK(found[0].code == "pattern-breaks");
+  CHECK(found[0].weight == Weight::warning);
+  CHECK(found[0].text.find("Cluster 6 ") != std::string::npos);
+}
+
+TEST_CASE("a type that is missing is a problem, or a warning where the last counts are known; the reason is told") {
+  PlacedPiece unknown = placed("p", "hoop"), counted = placed("q", "hoop");
+  counted.last_built = LastBuilt{};
+  PieceTypes types;
+  types.refused.push_back({"/x/hoop.so", RefusalReason::build_throws, "It threw.", "hoop"});
+  const Findings found = findings_of(event_of({unknown, counted}), {}, types);
+  REQUIRE(found.size() == 2);
+  CHECK(found[0].code == "type-missing");
+  CHECK(found[0].weight == Weight::problem);
+  CHECK(found[0].text.find("'hoop' is not available (It threw.)") != std::string::npos);
+  CHECK_FALSE(found[0].remedy.empty());
+  CHECK(found[1].weight == Weight::warning);
+  CHECK(found[1].piece == "q");
+}
