@@ -36,7 +36,8 @@ struct PatternPlan {
 };
 
 struct LaidCluster {
-  int half_steps = 0;  ///< turn of place 0 in units of 180°/n, accumulated, from 0 to 2n-1
+  int half_steps =
+      0;  ///< turn of place 0 in units of 180°/n, accumulated over the clusters: may be negative or go round many times
   SlotRow slots;
 };
 
@@ -101,7 +102,7 @@ inline SlotRow diamond_row(const PatternPlan& plan, int cluster, int half_steps)
   const int n = plan.cluster_size, side = diamond_side(n);
   SlotRow row;
   for (int place = 0; place < n; ++place) {
-    const int position = (half_steps + 2 * place) % (2 * n);
+    const int position = ((half_steps + 2 * place) % (2 * n) + 2 * n) % (2 * n);
     const int lean = (cluster + position) / 2, fall = floor_div(cluster - position, 2);
     const int step = floor_div(lean, side) + floor_div(fall, side);
     row.push_back(static_cast<std::uint32_t>(((step % plan.slots) + plan.slots) % plan.slots));
@@ -134,13 +135,12 @@ inline std::vector<LaidCluster> lay_pattern(const PatternPlan& plan, int cluster
   assert(plan.cluster_size >= 2 && plan.slots >= 1 && plan.slots <= most_slots && plan.band >= 1);
   assert(plan.hand == 1 || plan.hand == -1);
   assert(plan.kind != PatternKind::rows || !plan.rows.empty());
-  const int positions = 2 * plan.cluster_size;
   std::vector<LaidCluster> laid;
   int half_steps = 0;
   for (int cluster = 0; cluster < clusters; ++cluster) {
     if (cluster > 0) {
       const bool other_hand = plan.kind == PatternKind::zigzag && (cluster - 1) / plan.band % 2 == 1;
-      half_steps = (half_steps + positions + (other_hand ? -plan.hand : plan.hand)) % positions;
+      half_steps += other_hand ? -plan.hand : plan.hand;
     }
     laid.push_back({half_steps, pattern_detail::row_of(plan, cluster, half_steps)});
   }
