@@ -1,0 +1,161 @@
+// Built pieces set into their area and sorted by depth.
+#include "studio/drawing/elevation.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace quadrille {
+namespace {
+
+/// Depths that differ by less than a micrometre are equal, so that the last bits of a sum never change the picture.
+double comparable(double depth_m) { return std::round(depth_m * 1e6); }
+
+bool is_finite(const Vec3& v) { return v.allFinite(); }
+
+struct Placing {
+  double x_m, y_m;
+  std::size_t piece;
+};
+
+void add_balloons(const Piece& built, const PlacedPiece& placed, const Placing& at, std::span<const Palette> palettes,
+                  std::vector<SceneItem>& items) {
+  std::vector<const Colour*> colours;
+  for (const Balloon& b : built.balloons) {
+    if (!is_finite(b.centre) || !is_finite(b.neck) || !(b.diameter_m > 0) || !std::isfinite(b.diameter_m)) continue;
+    const std::size_t slot = std::min<std::size_t>(b.slot, 1000);
+    while (colours.size() <= slot) colours.push_back(slot_colour(placed, colours.size(), palettes));
+    SceneBalloon balloon;
+    balloon.x_m = at.x_m + b.centre.x(), balloon.z_m = b.centre.z(), balloon.radius_m = b.diameter_m / 2;
+    balloon.neck_x_m = at.x_m + b.neck.x(), balloon.neck_z_m = b.neck.z();
+    balloon.ink = ink_of(colours[slot]);
+    balloon.finish = colours[slot] ? colours[slot]->finish : Finish::matte;
+    balloon.slot = b.slot, balloon.cluster = b.cluster, balloon.piece = at.piece;
+    items.push_back({at.y_m + b.centre.y(), balloon});
+  }
+}
+
+bool joins(const FrameMember& before, const FrameMember& next) {
+  return before.to == next.from && before.outer_m == next.outer_m;
+}
+
+/// Members that follow each other at one depth become one run, so that no joint shows where there is none.
+void add_frame(const Frame& frame, const Placing& at, std::vector<SceneItem>& items) {
+  const auto node = [&](std::uint32_t i) { return frame.nodes[i]; };
+  const auto flat = [&](std::uint32_t i) { return Point2{at.x_m + node(i).x(), node(i).z()}; };
+  const FrameMember* before = nullptr;
+  for (const FrameMember& member : frame.members) {
+    const std::size_t count = frame.nodes.size();
+    if (member.from >= count || member.to >= count || !is_finite(node(member.from)) || !is_finite(node(member.to)) ||
+        !(member.outer_m > 0) || !std::isfinite(member.outer_m)) {
+      before = nullptr;
+      continue;
+    }
+    const double depth = at.y_m + (node(member.from).y() + node(member.to).y()) / 2;
+    if (before && joins(*before, member) && comparable(items.back().depth_m) == comparable(depth)) {
+      std::get<SceneRod>(items.back().shape).points_m.push_back(flat(member.to));
+    } else {
+      items.push_back({depth, SceneRod{{flat(member.from), flat(member.to)}, member.outer_m, at.piece}});
+    }
+    before = &member;
+  }
+}
+
+void add_plates(const Piece& built, const Placing& at, std::vector<SceneItem>& items) {
+  for (const Support& support : built.supports) {
+    if (support.kind != SupportKind::plate || support.node >= built.frame.nodes.size()) continue;
+    const Vec3& node = built.frame.nodes[support.node];
+    if (!is_finite(node) || !(support.width_m > 0) || !std::isfinite(support.width_m)) continue;
+    items.push_back(
+        {at.y_m + node.y(), ScenePlate{at.x_m + node.x(), std::max(0.0, node.z()), support.width_m, at.piece}});
+  }
+}
+
+Extent box_of(const PlacedPiece& placed, bool& known) {
+  known = placed.last_built && placed.last_built->width_m > 0 && placed.last_built->height_m > 0;
+  // A piece that was never built has no size: a box of one metre says where it is meant to stand, nothing more.
+  const double width = known ? placed.last_built->width_m : 1, height = known ? placed.last_built->height_m : 1;
+  return {placed.x_m - width / 2, placed.x_m + width / 2, 0, height};
+}
+
+std::string refusal_of(const Piece& built) {
+  for (const Message& message : built.messages)
+    if (message.severity == Severity::refusal) return message.text;
+  return "Its piece type could not build it.";
+}
+
+ScenePiece piece_of(const PlacedPiece& placed, const BuiltPiece* built) {
+  ScenePiece piece{placed.id, placed.name, Shown::built, {}, true, {}};
+  if (built && built->status == Status::ok) {
+    const Box& box = built->box;
+    piece.extent = {placed.x_m + box.least.x(), placed.x_m + box.most.x(), std::min(0.0, box.least.z()), box.most.z()};
+    return piece;
+  }
+  piece.extent = box_of(placed, piece.size_known);
+  piece.shown = built ? Shown::refused : Shown::missing;
+  piece.note = built ? "Not built: " + refusal_of(built->piece)
+                     : "The piece type \"" + placed.type + "\" is not available; " +
+                           (placed.last_built ? "shown as last calculated." : "the piece was never calculated.");
+  return piece;
+}
+
+/// The figure stands to the right of the pieces, or to the left where the wall leaves room only there.
+double figure_place(const Scene& scene, const std::optional<Extent>& pieces) {
+  const double gap = 0.22 + figure_width_m / 2;
+  if (!pieces) return scene.wall ? scene.wall->right - gap : 0;
+  const double right = pieces->right + gap, left = pieces->left - gap;
+  if (!scene.wall) return right;
+  const double room_right = scene.wall->right - right, room_left = left - scene.wall->left;
+  return room_right < figure_width_m / 2 && room_left > figure_width_m / 2 ? left : right;
+}
+
+}  // namespace
+
+Extent around(const Extent& a, const Extent& b) {
+  return {std::min(a.left, b.left), std::max(a.right, b.right), std::min(a.floor, b.floor), std::max(a.top, b.top)};
+}
+
+const Colour* slot_colour(const PlacedPiece& piece, std::size_t slot, std::span<const Palette> palettes) {
+  return slot < piece.colours.size() ? find_colour(palettes, piece.colours[slot]) : nullptr;
+}
+
+Ink ink_of(const Colour* colour) {
+  if (!colour) return {0.86, 0.86, 0.87, 1};
+  return {colour->red / 255.0, colour->green / 255.0, colour->blue / 255.0, 1};
+}
+
+std::string piece_number(const Scene& scene, std::size_t index) {
+  return scene.pieces.size() > 1 ? std::to_string(index + 1) : std::string();
+}
+
+Scene scene_of(const Area& area, const BuiltEvent& built, std::span<const Palette> palettes) {
+  Scene scene;
+  if (area.wall_width_m && area.wall_height_m && *area.wall_width_m > 0 && *area.wall_height_m > 0)
+    scene.wall = Extent{0, *area.wall_width_m, 0, *area.wall_height_m};
+  std::optional<Extent> all;  // with the boxes that stand for pieces of unknown size
+  for (const auto& placed : area.pieces) {
+    if (placed->hidden) continue;
+    const auto found = built.find(placed->id);
+    const BuiltPiece* made = found == built.end() ? nullptr : found->second.get();
+    const Placing at{placed->x_m, placed->y_m, scene.pieces.size()};
+    scene.pieces.push_back(piece_of(*placed, made));
+    if (scene.pieces.back().shown == Shown::built) {
+      add_plates(made->piece, at, scene.items);
+      add_frame(made->piece.frame, at, scene.items);
+      add_balloons(made->piece, *placed, at, palettes, scene.items);
+    }
+    const ScenePiece& piece = scene.pieces.back();
+    const auto widen = [&](std::optional<Extent>& e) { e = e ? around(*e, piece.extent) : piece.extent; };
+    widen(all);
+    if (piece.size_known) widen(scene.pieces_extent);
+  }
+  std::stable_sort(scene.items.begin(), scene.items.end(), [](const SceneItem& a, const SceneItem& b) {
+    return comparable(a.depth_m) > comparable(b.depth_m);
+  });
+  scene.figure_x_m = figure_place(scene, all);
+  scene.extent = {scene.figure_x_m - figure_width_m / 2, scene.figure_x_m + figure_width_m / 2, 0, figure_height_m};
+  if (scene.wall) scene.extent = around(scene.extent, *scene.wall);
+  if (all) scene.extent = around(scene.extent, *all);
+  return scene;
+}
+
+}  // namespace quadrille

@@ -1,0 +1,101 @@
+// The elevation of one area as a scene in metres: what stands there, in the order in which it is to be painted.
+// Frame: x along the wall to the right, z up from the floor; depth grows away from the audience.
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "studio/drawing/display_list.hpp"
+#include "studio/model/built_event.hpp"
+#include "studio/model/event.hpp"
+#include "studio/model/palette.hpp"
+
+namespace quadrille {
+
+/// A rectangle in the elevation [m].
+struct Extent {
+  double left = 0, right = 0, floor = 0, top = 0;
+  double width() const { return right - left; }
+  double height() const { return top - floor; }
+  bool operator==(const Extent&) const = default;
+};
+
+/// The smallest extent around both.
+Extent around(const Extent& a, const Extent& b);
+
+/// In the scene's balloons, rods and plates `piece` is an index into Scene::pieces.
+struct SceneBalloon {
+  double x_m = 0, z_m = 0, radius_m = 0;
+  double neck_x_m = 0, neck_z_m = 0;
+  Ink ink;
+  Finish finish = Finish::matte;
+  std::uint32_t slot = 0, cluster = 0;
+  std::size_t piece = 0;
+};
+
+/// A rod or pole of the frame in its true width, as one run of points (x, z).
+struct SceneRod {
+  std::vector<Point2> points_m;
+  double width_m = 0;
+  std::size_t piece = 0;
+};
+
+/// A base plate as seen from the front, standing on the floor.
+struct ScenePlate {
+  double x_m = 0, z_m = 0, width_m = 0;
+  std::size_t piece = 0;
+};
+
+struct SceneItem {
+  double depth_m = 0;  ///< of its centre
+  std::variant<SceneBalloon, SceneRod, ScenePlate> shape;
+};
+
+/// How far a piece could be drawn.
+enum class Shown {
+  built,    ///< from its real geometry
+  missing,  ///< its type is not available: a hatched box of its last size
+  refused   ///< its type refused its values: a dashed box
+};
+
+struct ScenePiece {
+  std::string id, name;
+  Shown shown = Shown::built;
+  Extent extent;           ///< of balloons and frame, or of the box
+  bool size_known = true;  ///< false where a box stands for a piece that was never built
+  std::string note;        ///< why it is not shown as built, one sentence
+};
+
+struct Scene {
+  std::vector<ScenePiece> pieces;  ///< those not hidden, in the order of the area
+  std::vector<SceneItem> items;    ///< far to near
+  std::optional<Extent> wall;
+  std::optional<Extent> pieces_extent;  ///< around all pieces of known size; nothing where there is none
+  double figure_x_m = 0;                ///< where the standing figure stands, beside the pieces
+  Extent extent;                        ///< around everything, the figure too
+};
+
+/// Height of the standing figure [m].
+inline constexpr double figure_height_m = 1.75;
+/// Room that the figure takes along the wall [m].
+inline constexpr double figure_width_m = 0.52;
+
+/// "1", "2"… as drawing and key call the piece with this index; empty where it is the only one.
+std::string piece_number(const Scene& scene, std::size_t index);
+
+/// The scene of `area`. A slot without a colour, or with one that no palette has, is shown in a light grey. Numbers in
+/// `built` that are not finite leave out what they belong to.
+Scene scene_of(const Area& area, const BuiltEvent& built, std::span<const Palette> palettes);
+
+/// The colour of a slot of a piece, or null.
+const Colour* slot_colour(const PlacedPiece& piece, std::size_t slot, std::span<const Palette> palettes);
+
+/// sRGB of a colour; a light grey for null.
+Ink ink_of(const Colour* colour);
+
+}  // namespace quadrille

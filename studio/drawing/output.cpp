@@ -1,0 +1,135 @@
+// Documents written to memory: Cairo reports success on a full disk, so no file is ever given to it.
+#include <cairo-pdf.h>
+#include <cairo-svg.h>
+#include <cairo.h>
+
+#include <algorithm>
+#include <cctype>
+#include <cmath>
+#include <map>
+#include <memory>
+#include <string_view>
+
+#include "sdk/number.hpp"
+#include "studio/drawing/output.hpp"
+#include "studio/drawing/painter.hpp"
+#include "studio/drawing/text.hpp"
+
+namespace quadrille {
+namespace {
+
+struct Destroy {
+  void operator()(cairo_surface_t* surface) const { cairo_surface_destroy(surface); }
+  void operator()(cairo_t* cairo) const { cairo_destroy(cairo); }
+};
+using Surface = std::unique_ptr<cairo_surface_t, Destroy>;
+using Context = std::unique_ptr<cairo_t, Destroy>;
+using Bytes = Result<std::string>;
+
+cairo_status_t append(void* bytes, const unsigned char* data, unsigned int length) {
+  static_cast<std::string*>(bytes)->append(reinterpret_cast<const char*>(data), length);
+  return CAIRO_STATUS_SUCCESS;
+}
+
+Bytes finished(const Surface& surface, std::string bytes, const char* what) {
+  const cairo_status_t status = cairo_surface_status(surface.get());
+  if (status == CAIRO_STATUS_SUCCESS) return Bytes::good(std::move(bytes));
+  return Bytes::bad(std::string("The ") + what + " could not be made: " + cairo_status_to_string(status) + ".");
+}
+
+bool is_date(const std::string& text) {
+  if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
+  const std::string digits = text.substr(0, 4) + text.substr(5, 2) + text.substr(8, 2);
+  return std::all_of(digits.begin(), digits.end(), [](unsigned char c) { return std::isdigit(c); });
+}
+
+void describe(cairo_surface_t* surface, const DocumentInfo& info) {
+  // Without a date of its own the document would bear the clock's, and equal input would give other bytes.
+  const std::string date = (is_date(info.date) ? info.date : "2000-01-01") + "T00:00:00Z";
+  cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_TITLE, printable(info.title).c_str());
+  cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_CREATOR, "Quadrille");
+  cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_CREATE_DATE, date.c_str());
+  cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_MOD_DATE, date.c_str());
+}
+
+/// Cairo names shared forms by a count that runs through the whole process ("surface42"); here they are counted anew,
+/// so that equal pages give equal bytes. The document holds no running text in which the word could stand.
+std::string with_own_numbers(const std::string& svg) {
+  constexpr std::string_view word = "surface";
+  std::map<std::string, std::size_t> numbers;
+  std::string result;
+  std::size_t from = 0;
+  for (std::size_t at = svg.find(word); at != std::string::npos; at = svg.find(word, from)) {
+    const std::size_t start = at + word.size(), end = std::min(svg.find_first_not_of("0123456789", start), svg.size());
+    result.append(svg, from, start - from);
+    if (end > start)
+      result += std::to_string(numbers.try_emplace(svg.substr(start, end - start), numbers.size()).first->second);
+    from = end;
+  }
+  return result.append(svg, from);
+}
+
+}  // namespace
+
+Bytes to_pdf(std::span<const Page> pages, const DocumentInfo& info) {
+  if (pages.empty()) return Bytes::bad("There is no page to write.");
+  std::string bytes;
+  const auto points = [](double millimetres) { return millimetres / millimetres_per_point; };
+  const Surface surface(
+      cairo_pdf_surface_create_for_stream(append, &bytes, points(pages.front().width), points(pages.front().height)));
+  describe(surface.get(), info);
+  {
+    BalloonStamps stamps;
+    const Context cairo(cairo_create(surface.get()));
+    for (const Page& page : pages) {
+      cairo_pdf_surface_set_size(surface.get(), points(page.width), points(page.height));
+      cairo_save(cairo.get());
+      cairo_scale(cairo.get(), 1 / millimetres_per_point, 1 / millimetres_per_point);
+      paint_page(cairo.get(), page, stamps);
+      cairo_restore(cairo.get());
+      cairo_show_page(cairo.get());
+    }
+    cairo_surface_finish(surface.get());
+  }
+  return finished(surface, std::move(bytes), "PDF");
+}
+
+Bytes to_svg(const Page& page) {
+  std::string bytes;
+  // The size is given in millimetres as it stands: Cairo only names the unit, it does not convert.
+  const Surface surface(cairo_svg_surface_create_for_stream(append, &bytes, page.width, page.height));
+  cairo_svg_surface_set_document_unit(surface.get(), CAIRO_SVG_UNIT_MM);
+  {
+    BalloonStamps stamps;
+    const Context cairo(cairo_create(surface.get()));
+    paint_page(cairo.get(), page, stamps);
+    cairo_show_page(cairo.get());
+    cairo_surface_finish(surface.get());
+  }
+  return finished(surface, with_own_numbers(bytes), "SVG");
+}
+
+Bytes to_png(const Page& page, double dots_per_inch) {
+  if (!(dots_per_inch >= 30 && dots_per_inch <= 1200)) return Bytes::bad("A picture needs 30 to 1200 dots per inch.");
+  const double scale = dots_per_inch / 25.4, longest = 32767;
+  const double width = std::round(page.width * scale), height = std::round(page.height * scale);
+  if (width > longest || height > longest)
+    return Bytes::bad("At " + print_number(dots_per_inch) + " dots per inch this page is " +
+                      print_fixed(std::max(width, height), 0) +
+                      " pixels long; a picture can have 32767. Fewer dots per inch will do.");
+  const Surface surface(
+      cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(width), static_cast<int>(height)));
+  if (cairo_surface_status(surface.get()) == CAIRO_STATUS_SUCCESS) {
+    BalloonStamps stamps;
+    const Context cairo(cairo_create(surface.get()));
+    cairo_set_source_rgb(cairo.get(), 1, 1, 1);
+    cairo_paint(cairo.get());
+    cairo_scale(cairo.get(), scale, scale);
+    paint_page(cairo.get(), page, stamps);
+  }
+  std::string bytes;
+  cairo_surface_write_to_png_stream(surface.get(), append, &bytes);
+  return finished(surface, std::move(bytes), "picture");
+}
+
+}  // namespace quadrille

@@ -1,0 +1,39 @@
+// Text set by Pango: one way of setting for measuring and for painting, so that what was measured is what is drawn.
+#pragma once
+
+#include <string>
+
+#include "studio/drawing/display_list.hpp"
+
+typedef struct _PangoLayout PangoLayout;
+typedef struct _cairo cairo_t;
+
+namespace quadrille {
+
+inline constexpr double millimetres_per_point = 25.4 / 72;
+
+/// `text` as it is set: valid UTF-8, control characters as blanks.
+std::string printable(const std::string& text);
+
+/// Width of `text` on one line [mm].
+double text_width(const std::string& text, const TextStyle& style);
+
+/// Height [mm] that a box `width` wide needs for the whole of `text`, at most `most_lines` lines.
+double text_height(const std::string& text, const TextStyle& style, double width, int most_lines = 1000);
+
+/// Where a text mark's ink and lines really fall on the page [mm].
+struct SetText {
+  Rect ink;      ///< of the glyphs
+  Rect logical;  ///< of the lines
+  int lines = 0;
+  bool shortened = false;  ///< it ends in an ellipsis
+};
+SetText set_text(const TextMark& mark);
+
+/// Paints the mark on a context whose unit is the millimetre.
+void paint_text(cairo_t* cairo, const TextMark& mark);
+
+/// Adds the outline of one bold letter, centred about the origin and `height` high, to the context's path.
+void letter_path(cairo_t* cairo, char letter, double height);
+
+}  // namespace quadrille

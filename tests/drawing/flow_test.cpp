@@ -1,0 +1,60 @@
+// Rows through columns.
+#include "studio/drawing/flow.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace quadrille;
+
+namespace {
+
+Row row(double height, std::vector<Rect>* seen) {
+  return {height, [seen](Marks&, const Rect& at) { seen->push_back(at); }};
+}
+
+}  // namespace
+
+TEST_CASE("rows fill a column, go on in the next, and repeat their head there") {
+  std::vector<Rect> heads, rows;
+  Block block;
+  block.head = {row(4, &heads)};
+  for (int i = 0; i < 5; ++i) block.rows.push_back(row(5, &rows));
+  const std::vector<Block> blocks{block};
+  Marks marks;
+  // 4 + 3 × 5 = 19 fill the first column of 20; the second holds the head and two rows.
+  const std::vector<Rect> columns{{0, 10, 30, 20}, {40, 10, 30, 20}};
+  const FlowPlace end = flow(blocks, {}, columns, &marks);
+  CHECK(end.block == 1);
+  REQUIRE(rows.size() == 5);
+  CHECK(heads.size() == 2);
+  CHECK(rows[2] == Rect{0, 24, 30, 5});
+  CHECK(rows[3] == Rect{40, 14, 30, 5});
+  // One column of the same height stops after three rows, and the rest follows from there.
+  const FlowPlace half = flow(blocks, {}, std::span(columns).first(1), nullptr);
+  CHECK(half.block == 0);
+  CHECK(half.row == 3);
+  CHECK(flow(blocks, half, std::span(columns).first(1), nullptr).block == 1);
+}
+
+TEST_CASE("a head never stands alone at the foot of a column") {
+  std::vector<Rect> heads, rows;
+  Block first, second;
+  first.rows = {row(12, &rows)};
+  second.head = {row(4, &heads)}, second.rows = {row(6, &rows)}, second.gap = 2;
+  const std::vector<Block> blocks{first, second};
+  Marks marks;
+  // 12 + 2 + 4 leave 2 of 20: too little for the row of 6.
+  flow(blocks, {}, columns_in({0, 0, 68, 20}, 2), &marks);
+  REQUIRE(heads.size() == 1);
+  CHECK(heads[0].x == 38);
+  CHECK(heads[0].y == 0);
+}
+
+TEST_CASE("the least height of columns is found") {
+  std::vector<Rect> seen;
+  Block block;
+  for (int i = 0; i < 10; ++i) block.rows.push_back(row(5, &seen));
+  const std::vector<Block> blocks{block};
+  CHECK(flow_height(blocks, {}, 2, 100) == doctest::Approx(25).epsilon(0.01));
+  CHECK(flow_height(blocks, {}, 3, 100) == doctest::Approx(20).epsilon(0.01));
+  CHECK(flow_height(blocks, {}, 1, 30) == 30);
+}
