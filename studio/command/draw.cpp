@@ -1,0 +1,59 @@
+// quadrille draw: an event's sheet as PDF, SVG or PNG.
+#include <algorithm>
+#include <map>
+#include <ostream>
+
+#include "sdk/quoted.hpp"
+#include "studio/command/drawing_file.hpp"
+#include "studio/command/prepare.hpp"
+#include "studio/command/verbs.hpp"
+#include "studio/drawing/sheet.hpp"
+
+namespace quadrille {
+namespace {
+
+/// Empty where the event has that area; otherwise a sentence that lists the areas it has.
+std::string missing_area(const Event& event, const std::string& wanted) {
+  std::string names;
+  for (const auto& area : event.areas) {
+    if (area->id == wanted || area->name == wanted) return {};
+    names += (names.empty() ? "" : ", ") + quoted(area->name.empty() ? area->id : area->name);
+  }
+  return "The event has no area " + quoted(wanted) + "; it has " + (names.empty() ? "none" : names) + ".";
+}
+
+}  // namespace
+
+Exit draw(const DrawRequest& request, const Console& console) {
+  const auto format = format_of(request.out);
+  if (!format) {
+    console.err << sentence_about_ending(request.out) << '\n';
+    return Exit::usage;
+  }
+  const auto prepared = prepare(request.event, console);
+  if (!prepared) {
+    console.err << prepared.error << '\n';
+    return Exit::bad_input;
+  }
+  const Event& event = prepared->opened.event;
+  if (event.areas.empty()) {
+    console.err << request.event.string() << ": the event has no area, so there is nothing to draw; it needs at least "
+                << "one area with a piece.\n";
+    return Exit::bad_input;
+  }
+  if (request.area)
+    if (const std::string missing = missing_area(event, *request.area); !missing.empty()) {
+      console.err << missing << '\n';
+      return Exit::usage;
+    }
+  static const std::map<std::string, Paper> papers{
+      {"a4", Paper::a4}, {"letter", Paper::letter}, {"a3", Paper::a3}, {"tabloid", Paper::tabloid}};
+  const EventCount total = count_event(event, prepared->built, prepared->palettes.palettes);
+  const auto pages = elevation_sheet({event, prepared->built, total, prepared->palettes.palettes},
+                                     {papers.at(request.paper), request.units, request.area});
+  const Exit written = write_drawing(pages, request.out, *format, {event.title, event.date}, console);
+  const Exit reported = report_problems(*prepared, console.err);
+  return written == Exit::done ? reported : written;
+}
+
+}  // namespace quadrille

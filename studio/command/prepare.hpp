@@ -1,0 +1,45 @@
+// What several verbs begin with: an event's file opened, its pieces built, and everything there is to say about it.
+#pragma once
+
+#include <filesystem>
+#include <iosfwd>
+#include <string>
+
+#include "sdk/result.hpp"
+#include "studio/command/verbs.hpp"
+#include "studio/files/event_file.hpp"
+#include "studio/files/palette_file.hpp"
+#include "studio/host/piece_type.hpp"
+#include "studio/model/built_event.hpp"
+#include "studio/model/finding.hpp"
+
+namespace quadrille {
+
+struct PreparedEvent {
+  OpenedEvent opened;
+  LoadedPalettes palettes;
+  PieceTypes types;
+  BuiltEvent built;
+  Findings findings;  ///< of the file, the palettes, the colours, the plugins and the pieces, in this order
+};
+
+/// The piece types that the program finds; `try_crashed_again` as in SearchPlan.
+PieceTypes find_types(const Console& console, bool try_crashed_again = false);
+
+/// Opens and builds. An error is a sentence with place and remedy: exit status bad_input.
+Result<PreparedEvent> prepare(const std::filesystem::path& event_file, const Console& console);
+
+/// What is so, where, and what would mend it, in one line: "Entrance: Arch 1: … (span) …".
+std::string sentence_of(const Finding& finding, const Event& event);
+
+/// "note", "warning" or "problem".
+std::string_view name_of(Weight weight);
+
+/// Exit::bad_input where a slot names a colour that no palette has, Exit::problems where there is another problem,
+/// otherwise Exit::done.
+Exit exit_of(const PreparedEvent& prepared);
+
+/// Prints the problems to `err`, one a line, and returns exit_of.
+Exit report_problems(const PreparedEvent& prepared, std::ostream& err);
+
+}  // namespace quadrille

@@ -1,0 +1,144 @@
+// quadrille try: one piece built without a file.
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <map>
+#include <memory>
+#include <ostream>
+#include <tuple>
+#include <utility>
+
+#include "sdk/number.hpp"
+#include "sdk/pattern.hpp"
+#include "sdk/quoted.hpp"
+#include "sdk/units.hpp"
+#include "studio/command/built_json.hpp"
+#include "studio/command/drawing_file.hpp"
+#include "studio/command/prepare.hpp"
+#include "studio/command/try_values.hpp"
+#include "studio/command/verbs.hpp"
+#include "studio/drawing/sheet.hpp"
+#include "studio/host/builder.hpp"
+
+namespace quadrille {
+namespace {
+
+std::string length_text(double metres) {
+  return print_length(metres, LengthStyle::metres) + " (" + print_length(metres, LengthStyle::feet_inches) + ")";
+}
+
+/// At six digits, which is plenty to read; --json has them all.
+std::string number_text(double number) {
+  char text[32];
+  const auto end = std::to_chars(text, text + sizeof text, number, std::chars_format::general, 6);
+  return {text, end.ptr};
+}
+
+/// "48 × 11 in inflated to 9 in (229 mm), slot A", one line per size and slot.
+void print_balloons(const Piece& piece, std::ostream& out) {
+  std::map<std::tuple<double, long, std::uint32_t>, int> counts;
+  for (const Balloon& balloon : piece.balloons)
+    ++counts[{balloon.nominal_in, std::lround(balloon.diameter_m * 1000), balloon.slot}];
+  for (const auto& [what, number] : counts) {
+    const auto& [nominal_in, millimetres, slot] = what;
+    const double inches = static_cast<double>(millimetres) / 1000 / metres_per_inch;
+    out << "  " << number << " × " << print_number(nominal_in) << " in inflated to "
+        << number_text(std::nearbyint(inches * 10) / 10) << " in (" << millimetres << " mm), slot " << slot_letter(slot)
+        << '\n';
+  }
+}
+
+void print_summary(const PieceType& type, const BuiltPiece& built, std::ostream& out) {
+  const Piece& piece = built.piece;
+  out << type.name << '\n'
+      << "Width " << length_text(built.box.width_m()) << ", height " << length_text(built.box.height_m()) << ", depth "
+      << length_text(built.box.depth_m()) << '\n'
+      << "Spine " << length_text(built.spine_m) << ", " << print_fixed(built.hidden_share * 100, 0) << " % hidden\n"
+      << piece.balloons.size() << " balloons in " << piece.clusters.size() << " clusters\n";
+  print_balloons(piece, out);
+  if (!piece.supplies.empty()) out << "Supplies\n";
+  for (const Supply& supply : piece.supplies)
+    out << "  " << supply.label << ": " << number_text(supply.quantity)
+        << (supply.unit == "piece" ? "" : " " + supply.unit) << '\n';
+  if (!piece.facts.empty()) out << "Facts\n";
+  for (const Fact& fact : piece.facts) out << "  " << fact.key << " = " << number_text(fact.number) << '\n';
+}
+
+void print_messages(const Piece& piece, std::ostream& err) {
+  constexpr std::string_view severities[] = {"note: ", "warning: ", "refused: "};
+  for (const Message& message : piece.messages)
+    err << severities[std::min<std::size_t>(static_cast<std::size_t>(message.severity), 2)]
+        << (message.key.empty() ? "" : message.key + ": ") << message.text << '\n';
+}
+
+/// Colours for slots A, B, …: spread over the first palette there is; none where there is no palette.
+std::vector<ColourReference> spread_colours(const std::vector<Palette>& palettes) {
+  std::vector<ColourReference> colours;
+  for (const Palette& palette : palettes) {
+    const std::size_t size = palette.colours.size();
+    if (size == 0) continue;
+    for (std::size_t slot = 0; slot < most_slots; ++slot)
+      colours.push_back({palette.key, palette.colours[slot * size / most_slots].key});
+    break;
+  }
+  return colours;
+}
+
+/// The piece in an event of its own, half a metre from the area's left edge.
+Exit draw_alone(const PieceType& type, const std::shared_ptr<const BuiltPiece>& built, const TryRequest& request,
+                DrawingFormat format, const Console& console) {
+  const auto loaded = load_palettes(standard_palette_folders(console.executable, *request.out));
+  PlacedPiece placed;
+  placed.id = "p1";
+  placed.name = type.name;
+  placed.type = type.id;
+  placed.x_m = 0.5 - built->box.least.x();
+  placed.colours = spread_colours(loaded.palettes);
+  Area area;
+  area.id = "a1";
+  area.name = type.name;
+  area.pieces.emplace_back(placed);
+  Event event;
+  event.title = type.name;
+  event.areas.emplace_back(area);
+  const BuiltEvent pieces{{"p1", built}};
+  const EventCount total = count_event(event, pieces, loaded.palettes);
+  const auto pages = elevation_sheet({event, pieces, total, loaded.palettes}, {});
+  return write_drawing(pages, *request.out, format, {event.title, event.date}, console);
+}
+
+std::string unknown_type(const std::string& wanted, const PieceTypes& types) {
+  std::string ids;
+  for (const PieceType& type : types.types) ids += (ids.empty() ? "" : ", ") + type.id;
+  std::string sentence =
+      "There is no piece type " + quoted(wanted) + "; there is " + (ids.empty() ? "none" : ids) + ".";
+  if (!types.refused.empty()) sentence += " Some plugin files were refused: 'quadrille pieces' says why.";
+  return sentence;
+}
+
+}  // namespace
+
+Exit try_piece(const TryRequest& request, const Console& console) {
+  const auto fail = [&](Exit exit, const std::string& sentence) {
+    console.err << sentence << '\n';
+    return exit;
+  };
+  const auto format = request.out ? format_of(*request.out) : std::nullopt;
+  if (request.out && !format) return fail(Exit::usage, sentence_about_ending(*request.out));
+  const PieceTypes types = find_types(console);
+  const PieceType* type = types.find(request.type);
+  if (!type) return fail(Exit::usage, unknown_type(request.type, types));
+  const auto values = values_of(*type, request.values);
+  if (!values) return fail(Exit::usage, values.error);
+
+  const auto built = build_piece(*type, *values);
+  if (request.json) console.out << printed_compact(json_of(type->id, *built));
+  print_messages(built->piece, console.err);
+  if (built->status == Status::infeasible) return Exit::problems;
+  if (built->status != Status::ok) return Exit::bad_input;
+  if (format) return draw_alone(*type, built, request, *format, console);
+  if (!request.json) print_summary(*type, *built, console.out);
+  return Exit::done;
+}
+
+}  // namespace quadrille

@@ -1,0 +1,112 @@
+// Files that cannot be used: one sentence with the place and a remedy, status 3, no data.
+#include <doctest/doctest.h>
+
+#include "scene.hpp"
+
+namespace quadrille {
+namespace {
+
+std::string with(const std::string& from, const std::string& to) {
+  std::string text = event_text();
+  text.replace(text.find(from), from.size(), to);
+  return text;
+}
+
+TEST_CASE("every bad input ends with 3, one sentence and no data") {
+  const Folder folder;
+  put_scene(folder);
+  struct Bad {
+    const char* name;
+    std::string bytes;
+    const char* said;  // part of the sentence
+  };
+  const std::vector<Bad> files{
+      {"empty", "", "empty"},
+      {"words", "Dear all, the arch is to be red.", ""},
+      {"binary",
+       std::string("\x7f"
+                   "ELF\x02\x01\x01\0\0\0",
+                   10),
+       ""},
+      {"cut", event_text().substr(0, event_text().size() / 2), ""},
+      {"root", "<?xml version=\"1.0\"?>\n<html xmlns=\"http://www.w3.org/1999/xhtml\"/>\n", "html"},
+      {"comma", with("name=\"Barn\"", "name=\"Barn\" wall-width-m=\"1,5\""), "1,5"},
+      {"nan", with("x-m=\"2\"", "x-m=\"nan\""), "nan"},
+      {"inf", with("x-m=\"2\"", "x-m=\"inf\""), "inf"},
+      {"huge", with("x-m=\"2\"", "x-m=\"1e308\""), "1e308"},
+      {"trailing", with("x-m=\"2\"", "x-m=\"2m\""), "2m"},
+      {"negative",
+       with("<colour slot=\"A\"",
+            "<last-built width-m=\"1\" height-m=\"1\" depth-m=\"1\" clusters=\"-3\"/><colour slot=\"A\""),
+       "-3"},
+      {"twice", with("id=\"p2\"", "id=\"p1\""), "p1"},
+  };
+  for (const Bad& bad : files) {
+    const std::string file = folder / (std::string(bad.name) + ".quadrille");
+    put_file(file, bad.bytes);
+    CAPTURE(bad.name);
+    for (const std::string verb : {"count", "check"}) {
+      const Outcome outcome = quadrille_in(folder, {verb, file, "--json"});
+      CAPTURE(outcome.err);
+      CHECK(outcome.exit == 3);
+      CHECK(outcome.out.empty());
+      CHECK(outcome.err.find(bad.name + std::string(".quadrille")) != std::string::npos);
+      CHECK(outcome.err.find(bad.said) != std::string::npos);
+      CHECK(outcome.err.find('\n') == outcome.err.size() - 1);
+    }
+    const Outcome drawn = quadrille_in(folder, {"draw", file, "--out", folder / "bad.pdf"});
+    CHECK(drawn.exit == 3);
+    CHECK_FALSE(std::filesystem::exists(folder / "bad.pdf"));
+  }
+}
+
+TEST_CASE("a slot with a colour that no palette has ends with 3, with piece, slot and remedy") {
+  const Folder folder;
+  std::string text = event_text();
+  const auto at = text.find("<colour slot=\"A\"");
+  REQUIRE(at != std::string::npos);
+  text.replace(at, text.find("/>", at) - at, "<colour slot=\"A\" palette=\"house\" key=\"no-such-blue\"");
+  const std::string file = folder / "colour.quadrille";
+  put_file(file, text);
+  for (const std::string verb : {"count", "check"}) {
+    const Outcome outcome = quadrille_in(folder, {verb, file});
+    CHECK(outcome.exit == 3);
+    const std::string said = outcome.out + outcome.err;
+    CHECK(said.find("no-such-blue") != std::string::npos);
+    CHECK(said.find("slot A") != std::string::npos);
+  }
+}
+
+TEST_CASE("a missing file, a folder and a file without permission end with 3") {
+  const Folder folder;
+  const Outcome missing = quadrille_in(folder, {"count", folder / "none.quadrille"});
+  CHECK(missing.exit == 3);
+  CHECK(missing.err.find("none.quadrille") != std::string::npos);
+  const Outcome directory = quadrille_in(folder, {"count", folder.path().string()});
+  CHECK(directory.exit == 3);
+  CHECK(directory.err.find("folder") != std::string::npos);
+  CHECK(quadrille_in(folder, {"count", ""}).exit == 3);
+}
+
+TEST_CASE("very deep nesting ends with a sentence and not with a crash") {
+  const Folder folder;
+  std::string deep = "<event xmlns=\"urn:quadrille:event:1\" version=\"1.0\" reader=\"1.0\">";
+  for (int i = 0; i < 300'000; ++i) deep += "<a>";
+  put_file(folder.path() / "deep.quadrille", deep);
+  const Outcome outcome = quadrille_in(folder, {"check", folder / "deep.quadrille"});
+  CHECK(outcome.exit == 3);
+  CHECK_FALSE(outcome.err.empty());
+}
+
+TEST_CASE("a negative count is refused") {
+  // Either by the reader or by the piece type; in both cases nothing is counted for it and the status says so.
+  const Folder folder;
+  std::string text = event_text();
+  text.replace(text.find("count=\"33\""), 10, "count=\"-5\"");
+  const Outcome outcome = quadrille_in(folder, {"count", put_scene(folder, text)});
+  CHECK((outcome.exit == 3 || outcome.exit == 1));
+  CHECK(outcome.err.find("-5") != std::string::npos);
+}
+
+}  // namespace
+}  // namespace quadrille

@@ -1,0 +1,85 @@
+// The examples that come with the program: sound, and the same numbers wherever they are shown.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <nlohmann/json.hpp>
+
+#include "program.hpp"
+
+namespace quadrille {
+namespace {
+
+using Json = nlohmann::json;
+
+std::vector<std::string> example_files() {
+  std::vector<std::string> files;
+  for (const auto& entry : std::filesystem::directory_iterator(QUADRILLE_SOURCE_DIR "/examples"))
+    if (entry.path().extension() == ".quadrille") files.push_back(entry.path().string());
+  return files;
+}
+
+/// The line of `text` that holds all of `parts`, or nothing.
+bool has_line_with(const std::string& text, const std::vector<std::string>& parts) {
+  for (std::size_t from = 0; from < text.size();) {
+    const std::size_t end = std::min(text.find('\n', from), text.size());
+    const std::string line = text.substr(from, end - from);
+    bool all = true;
+    for (const std::string& part : parts) all = all && line.find(part) != std::string::npos;
+    if (all) return true;
+    from = end + 1;
+  }
+  return false;
+}
+
+TEST_CASE("every example is without problems, and its totals are the sums of its pieces") {
+  const Folder folder;
+  auto environment = environment_in(folder);
+  environment["QUADRILLE_PALETTES_PATH"] = QUADRILLE_SOURCE_DIR "/palettes";
+  const auto files = example_files();
+  CHECK_FALSE(files.empty());
+  for (const std::string& file : files) {
+    CAPTURE(file);
+    const Outcome checked = run_in(folder, quadrille_program, {"check", file}, environment);
+    CAPTURE(checked.out);
+    CHECK(checked.exit == 0);
+    const Outcome counted = run_in(folder, quadrille_program, {"count", file, "--json"}, environment);
+    CHECK(counted.exit == 0);
+    const Json json = Json::parse(counted.out);
+    std::int64_t in_lines = 0, in_pieces = 0, needed = 0, ordered = 0;
+    for (const Json& line : json["balloons"]) {
+      in_lines += line["used"].get<std::int64_t>();
+      needed += line["used"].get<std::int64_t>() + line["spares"].get<std::int64_t>();
+      ordered += line["order"].get<std::int64_t>();
+    }
+    for (const Json& piece : json["pieces"]) in_pieces += piece["balloons"].get<std::int64_t>();
+    CHECK(in_lines == json["total_balloons"].get<std::int64_t>());
+    CHECK(in_pieces == in_lines);
+    CHECK(ordered >= needed);
+  }
+}
+
+TEST_CASE("the drawing of every example holds the counts that count prints") {
+  const Folder folder;
+  auto environment = environment_in(folder);
+  environment["QUADRILLE_PALETTES_PATH"] = QUADRILLE_SOURCE_DIR "/palettes";
+  for (const std::string& file : example_files()) {
+    CAPTURE(file);
+    const Outcome counted = run_in(folder, quadrille_program, {"count", file, "--json"}, environment);
+    REQUIRE(run_in(folder, quadrille_program, {"draw", file, "--out", folder / "a.pdf"}, environment).exit == 0);
+    const Outcome text = run_in(folder, "pdftotext", {"-layout", folder / "a.pdf", "-"}, environment);
+    if (text.exit != 0) {
+      MESSAGE("not checked: pdftotext is not here");
+      return;
+    }
+    const Json json = Json::parse(counted.out);
+    for (const Json& line : json["balloons"]) {
+      const auto name = line["colour_name"].get<std::string>(), used = std::to_string(line["used"].get<std::int64_t>());
+      CAPTURE(name);
+      CHECK(has_line_with(text.out, {name, used}));
+    }
+    CHECK(has_line_with(text.out, {"All balloons", std::to_string(json["total_balloons"].get<std::int64_t>())}));
+  }
+}
+
+}  // namespace
+}  // namespace quadrille
