@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 #include <string>
+#include <vector>
 
 #include "plugins/arch/topple.hpp"
 #include "sdk/balloon_size.hpp"
@@ -70,6 +72,37 @@ void warn_of_bare_frame(Piece& piece, const Request& request) {
        "The frame shows at " + places + " along it; " + print_fixed(100 * hidden.share, 0) + " % is hidden.");
 }
 
+/// Where the feet stand close together the lowest clusters of both legs would lie in each other.
+void warn_of_legs(Piece& piece, const Request& request) {
+  const double length = piece.spine.back().at_m, half_cluster = request.dressing.spacing_m() / 2;
+  const auto is_left = [&](const Balloon& balloon) { return piece.clusters[balloon.cluster - 1].at_m < length / 2; };
+  std::vector<Balloon> standing = piece.balloons;
+  double needed = 0;
+  while (!standing.empty()) {
+    // The deepest pair of balloons that stand on different legs goes, and all below it, until none is left.
+    std::vector<Balloon> low;
+    const double crown_from = length / 4;
+    for (const Balloon& balloon : standing) {
+      const double at = piece.clusters[balloon.cluster - 1].at_m;
+      if (std::min(at, length - at) < crown_from) low.push_back(balloon);
+    }
+    const Overlap deepest = deepest_overlap(low);
+    if (deepest.share <= deepest_share || is_left(low[deepest.first]) == is_left(low[deepest.second])) break;
+    for (const std::size_t index : {deepest.first, deepest.second}) {
+      const double at = piece.clusters[low[index].cluster - 1].at_m;
+      needed = std::max(needed, std::min(at, length - at) + half_cluster);
+    }
+    std::erase_if(standing, [&](const Balloon& balloon) {
+      const double at = piece.clusters[balloon.cluster - 1].at_m;
+      return std::min(at, length - at) < needed;
+    });
+  }
+  if (needed > 0)
+    warn(piece, "bare-ends",
+         "The feet stand so close that the lowest clusters of both legs press into each other: leave bare ends of " +
+             both_units(needed) + ", or widen the span.");
+}
+
 void warn_of_pattern(Piece& piece, const Request& request) {
   const PatternPlan& pattern = request.dressing.pattern;
   std::vector<bool> used(most_slots);
@@ -133,6 +166,7 @@ void add_warnings(Piece& piece, const Request& request) {
              " the packing is forced: it pushes rod joints apart and opens gaps elsewhere. Tape every joint, or use "
              "0.95 or more.");
   warn_of_bare_frame(piece, request);
+  warn_of_legs(piece, request);
   warn_of_pattern(piece, request);
   const double weight = fact(piece, "weight_n_per_m");
   if (request.feet == Feet::pinned)
@@ -153,9 +187,9 @@ void refuse_impossible(const Piece& piece, const Request& request, int most_clus
   const double radius = fact(piece, "bend_radius_m"), limit = fact(piece, "bend_limit_m");
   if (radius > 0 && radius < limit)
     throw Infeasible("rod-diameter",
-                     "The rod would bend to a radius of " + both_units(radius) + "; " +
-                         print_fixed(request.rod.section.outer_m * 1000, 1) + " mm of " + request.rod.material->label +
-                         " bear " + both_units(limit) + " or more: take a rod diameter of at most " +
+                     "The rod would bend to a radius of " + both_units(radius) + "; " + "a rod of " +
+                         print_fixed(request.rod.section.outer_m * 1000, 1) + " mm in " + request.rod.material->label +
+                         " bears " + both_units(limit) + " or more: take a rod diameter of at most " +
                          print_fixed(std::floor(request.rod.section.outer_m * 1e4 * radius / limit) / 10, 1) +
                          " mm, another rod material, a longer rod, or a span that bends it less.",
                      piece);
@@ -170,21 +204,21 @@ void refuse_impossible(const Piece& piece, const Request& request, int most_clus
                      std::to_string(plan.clusters) + " clusters need " + both_units(plan.clusters * plan.spacing_m()) +
                          " of frame: at this size and tightness " + std::to_string(most_clusters) + " fit.",
                      piece);
-  const Overlap deepest = deepest_overlap(piece.balloons);
+  // Only neighbours along the frame: legs that meet can be left bare, see warn_of_legs.
+  Overlap deepest;
+  const auto per_cluster = static_cast<std::size_t>(plan.make.size);
+  for (std::size_t first = 0; first + per_cluster < piece.balloons.size(); first += per_cluster) {
+    const std::size_t window = std::min(3 * per_cluster, piece.balloons.size() - first);
+    const Overlap here = deepest_overlap(std::span(piece.balloons).subspan(first, window));
+    if (here.share > deepest.share) deepest = {here.share, first + here.first, first + here.second};
+  }
   if (deepest.share <= deepest_share) return;
-  const Balloon &a = piece.balloons[deepest.first], &b = piece.balloons[deepest.second];
-  const std::uint32_t apart = std::max(a.cluster, b.cluster) - std::min(a.cluster, b.cluster);
-  const std::string where = "clusters " + std::to_string(std::min(a.cluster, b.cluster)) + " and " +
-                            std::to_string(std::max(a.cluster, b.cluster));
-  const std::string depth = print_fixed(100 * deepest.share, 0) + " % of a balloon deep";
-  if (apart > 2)
-    throw Infeasible("span",
-                     "The legs come too close: " + where + " press " + depth +
-                         " into each other. Widen the span or leave the ends bare.",
-                     piece);
+  const std::uint32_t one = piece.balloons[deepest.first].cluster, other = piece.balloons[deepest.second].cluster;
   throw Infeasible(request.inflated_as_usual ? "balloon" : "inflated",
-                   "The frame turns too sharply for these balloons: " + where + " press " + depth +
-                       " into each other. Use smaller balloons or a wider bend.",
+                   "The frame turns too sharply for these balloons: clusters " + std::to_string(std::min(one, other)) +
+                       " and " + std::to_string(std::max(one, other)) + " press " +
+                       print_fixed(100 * deepest.share, 0) +
+                       " % of a balloon deep into each other. Use smaller balloons or a wider bend.",
                    piece);
 }
 

@@ -137,13 +137,21 @@ TEST_CASE("what cannot be is refused with the parameter to blame") {
   CHECK(refused_key({{"rod-material", choice_of("steel")}}) == "rod-diameter");
   CHECK(refused_key({{"tightness", ratio_of(0.7)}}) == "tightness");
   CHECK(refused_key({{"clusters", count_of(200)}}) == "clusters");
-  CHECK(refused_key({{"span", length_of(0)}}) == "span");  // the legs' balloons would lie in each other
   CHECK(refused_key({{"inflated", length_of(0.4)}}) == "inflated");
   CHECK(refused_key({{"rod-wall", length_of(0.004)}}) == "rod-wall");
   CHECK(refused_key({{"frame", choice_of("half-circle")}, {"height", length_of(1)}}) == "height");
   CHECK(refused_key({{"frame", choice_of("square")}, {"corner-radius", length_of(1.5)}}) == "corner-radius");
   CHECK(refused_key({{"pattern", choice_of("rows")}}) == "rows");
   CHECK(refused_key({{"pattern", choice_of("rows")}, {"rows", Value::of_text(Kind::rows, "AABC")}}) == "rows");
+}
+
+TEST_CASE("with the bare ends that the warning asks for the legs no longer press into each other") {
+  const auto narrow = build({{"span", length_of(0.3)}});
+  REQUIRE(narrow->status == Status::ok);
+  CHECK(deepest_overlap(narrow->piece.balloons).share > 0.3);
+  const auto mended = build({{"span", length_of(0.3)}, {"bare-ends", length_of(0.75)}});
+  REQUIRE(mended->status == Status::ok);
+  CHECK(deepest_overlap(mended->piece.balloons).share < 0.3);
 }
 
 TEST_CASE("a refused bend still shows what it would be") {
@@ -157,6 +165,7 @@ TEST_CASE("forced packing, a showing frame and a rod that flops over are warned 
   CHECK(warns(*build({{"tightness", ratio_of(0.85)}}), "tightness"));
   CHECK(warns(*build({{"tightness", ratio_of(1.6)}}), "tightness"));
   CHECK(warns(*build({{"bare-ends", length_of(0.5)}}), "bare-ends"));
+  CHECK(warns(*build({{"span", length_of(0)}}), "bare-ends"));  // the legs' balloons would lie in each other
   CHECK(warns(*build({{"rod-diameter", length_of(0.006)}}), "rod-diameter"));
   CHECK(warns(*build({{"feet", choice_of("pinned")}}), "feet"));
   CHECK(warns(*build({{"ballast", Value::of_number(Kind::mass, 200)}}), "ballast"));
