@@ -6,6 +6,7 @@
 //   };
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <cstdint>
 
@@ -123,6 +124,18 @@ constexpr ParameterEntry path(const char* key, const char* label, const char* hi
 }
 constexpr ParameterEntry mix(const char* key, const char* label, const char* hint, const char* group) {
   return {Kind::mix, key, label, hint, group};
+}
+
+/// Several tables as one, in their order: for parameters that piece types share.
+template <std::size_t... N>
+constexpr auto joined(const quadrille_parameter (&... tables)[N]) {
+  std::array<quadrille_parameter, (N + ...)> all{};
+  std::size_t at = 0;
+  const auto append = [&](const auto& table) {
+    for (const quadrille_parameter& entry : table) all[at++] = entry;
+  };
+  (append(tables), ...);
+  return all;
 }
 
 }  // namespace quadrille

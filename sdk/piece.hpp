@@ -181,7 +181,7 @@ constexpr quadrille_piece_type piece_type(const char* id, const char* name, cons
   return {id,
           name,
           description,
-          table,
+          std::data(table),
           static_cast<std::uint32_t>(std::size(table)),
           sizeof(quadrille_parameter),
           [](const quadrille_value* values, std::uint32_t count, const quadrille_sink* sink) -> std::int32_t {

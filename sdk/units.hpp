@@ -107,6 +107,11 @@ inline std::string print_length(double metres, LengthStyle style) {
   return style == LengthStyle::feet_inches ? print_feet_inches(metres) : print_fixed(metres, 2) + " m";
 }
 
+/// A length in both systems, for messages that do not know which one their reader prefers: "2.60 m (8' 6 1/2")".
+inline std::string print_both(double metres) {
+  return print_length(metres, LengthStyle::metres) + " (" + print_length(metres, LengthStyle::feet_inches) + ")";
+}
+
 /// A mass for people: "10.0 kg" or "22.0 lb".
 inline std::string print_mass(double kilograms, MassStyle style, int decimals = 1) {
   return style == MassStyle::pounds ? print_fixed(kilograms / kilograms_per_pound, decimals) + " lb"

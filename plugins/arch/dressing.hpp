@@ -4,21 +4,12 @@
 #include <vector>
 
 #include "plugins/arch/outline.hpp"
-#include "sdk/cluster.hpp"
-#include "sdk/pattern.hpp"
+#include "sdk/dressing.hpp"
 
 namespace quadrille::arch {
 
-struct DressingPlan {
-  ClusterMake make;
-  double tightness = 1;  ///< spacing as a share of the hard one
-  double bare_m = 0;     ///< left bare at each foot
-  int clusters = 0;      ///< 0: as many as fit
-  PatternPlan pattern;
-
-  double spacing_m() const { return tightness * hard_spacing(make.size, make.inflated_m); }
-  double ring_radius_m() const { return make.snug * hard_ring_radius(make.size, make.inflated_m); }
-  double thickness_m() const { return 2 * ring_radius_m() + make.inflated_m; }
+struct DressingPlan : DressingValues {
+  double bare_m = 0;  ///< left bare at each foot
 };
 
 struct Dressing {

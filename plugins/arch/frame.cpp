@@ -8,7 +8,6 @@ namespace quadrille::arch {
 namespace {
 
 constexpr double longest_member_m = 0.12;
-constexpr double ballast_per_m2_kg = 300;  // room for containers on a plate: common practice, no source
 
 /// A place of the frame line that must be a node.
 struct Mark {
@@ -61,20 +60,8 @@ std::uint32_t nearest_node(const Piece& piece, double at_m) {
 }
 
 void add_feet(Piece& piece, const Request& request) {
-  const Base& base = request.base;
-  for (const std::uint32_t node : {0u, static_cast<std::uint32_t>(piece.frame.nodes.size() - 1)}) {
-    Support foot;
-    foot.kind = base.plate_width_m > 0 ? SupportKind::plate : SupportKind::socket;
-    foot.node = node;
-    foot.turns = request.feet == Feet::pinned;
-    foot.width_m = foot.depth_m = base.plate_width_m;
-    if (base.plate_width_m > 0) {
-      foot.own_mass_kg = base.plate_mass_kg;
-      foot.ballast_kg = base.ballast_kg;
-      foot.ballast_limit_kg = ballast_per_m2_kg * base.plate_width_m * base.plate_width_m;
-    }
-    piece.supports.push_back(foot);
-  }
+  for (const std::uint32_t node : {0u, static_cast<std::uint32_t>(piece.frame.nodes.size() - 1)})
+    piece.supports.push_back(foot_at(node, request.base, request.feet == Feet::pinned));
 }
 
 void add_tie_points(Piece& piece, const Outline& outline) {

@@ -48,16 +48,9 @@ void add_rods(Piece& piece, const Outline& outline, const Request& request) {
 
 void add_supplies(Piece& piece, const Outline& outline, const Request& request) {
   add_rods(piece, outline, request);
-  const Base& base = request.base;
   piece.supplies.push_back({"socket-" + millimetres(request.rod.section.outer_m) + "mm",
                             "Foot socket for " + millimetres(request.rod.section.outer_m) + " mm", "piece", 2});
-  if (base.plate_width_m > 0) {
-    const std::string side = rounded(base.plate_width_m * 1000);
-    piece.supplies.push_back({"base-plate-" + side + "mm",
-                              "Base plate, " + side + " mm square, " + print_fixed(base.plate_mass_kg, 1) + " kg",
-                              "piece", 2});
-    if (base.ballast_kg > 0) piece.supplies.push_back({"ballast", "Ballast", "kg", 2 * base.ballast_kg});
-  }
+  add_base(piece, request.base, 2);
   const auto tied = std::ceil(static_cast<double>(piece.clusters.size()) / 3);
   if (tied > 0)
     piece.supplies.push_back({"cluster-line", "Line, clusters to the frame", "m", tied * line_per_cluster_m});
@@ -76,8 +69,6 @@ void add_work(Piece& piece, const Outline& outline, const Request& request) {
   add("mount-cluster", "Mount a cluster", clusters);
   add("join-rod", "Join and tape a rod", joints);
   add("raise-frame", "Raise the frame", 1);
-  add("place-base", "Place a base", 2);
-  add("carry-ballast", "Place ballast, kg", request.base.plate_width_m > 0 ? 2 * request.base.ballast_kg : 0);
   add("tie-to-frame", "Tie a cluster to the frame", std::ceil(clusters / 3));
 }
 

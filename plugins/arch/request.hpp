@@ -5,6 +5,7 @@
 
 #include "plugins/arch/dressing.hpp"
 #include "plugins/arch/elastica.hpp"
+#include "sdk/base.hpp"
 #include "sdk/material.hpp"
 #include "sdk/piece.hpp"
 
@@ -23,24 +24,16 @@ struct Rod {
   double bend_limit_m() const { return section.outer_m / 2 / material->bend_strain; }
 };
 
-struct Base {
-  double plate_width_m = 0, plate_mass_kg = 0, ballast_kg = 0;
-};
-
 struct Request {
   FrameKind frame = FrameKind::flexible_rod;
   Feet feet = Feet::upright;
   double rod_length_m = 0, span_m = 0, height_m = 0, corner_m = 0;
   Rod rod;
-  Base base;
+  BaseValues base;
   DressingPlan dressing;
-  bool inflated_as_usual = true;  ///< the inflated diameter was left to the nominal size
 };
 
 /// Throws BadParameter for a value that cannot be used by itself or with the frame that was chosen.
 Request read_request(const Values& values);
-
-/// A length for messages, in both systems: "2.40 m (7' 10 1/2")".
-std::string both_units(double metres);
 
 }  // namespace quadrille::arch
