@@ -1,0 +1,49 @@
+// Start and rescue.
+#include "studio/window/app.hpp"
+
+#include <wx/image.h>
+#include <wx/uilocale.h>
+
+#include <exception>
+#include <iostream>
+
+#include "studio/window/main_window.hpp"
+#include "studio/window/notices.hpp"
+#include "studio/window/wx_text.hpp"
+
+namespace quadrille {
+
+// The base class would only read the command line, which main has done.
+bool App::OnInit() {
+  SetAppName("quadrille");
+  SetAppDisplayName("Quadrille");
+  // Dates and the toolkit's own words follow the desktop; our numbers never do (sdk/number.hpp).
+  wxUILocale::UseDefault();
+  auto* window = new MainWindow(executable_);
+  SetTopWindow(window);
+  window->Show();
+  if (event_) window->open_file(*event_);
+  return true;
+}
+
+bool App::OnExceptionInMainLoop() {
+  std::string what = "an unknown fault";
+  try {
+    throw;
+  } catch (const std::exception& error) {
+    what = error.what();
+  } catch (...) {
+  }
+  tell_error(GetTopWindow(), "The last command failed",
+             "The studio met a fault it did not expect: " + what +
+                 ". The event is still open; save it under another name to be safe.");
+  return true;
+}
+
+void App::OnAssertFailure(const wxChar* file, int line, const wxChar* function, const wxChar* condition,
+                          const wxChar* message) {
+  const wxString text = wxString() << file << ":" << line << ": " << function << ": " << condition << " " << message;
+  std::cerr << "quadrille-studio: " << text_of(text) << std::endl;
+}
+
+}  // namespace quadrille

@@ -1,0 +1,62 @@
+// Opening and saving through studio/files; `opened_` is kept for ever, so that undoing everything saves its bytes.
+#include "studio/window/document.hpp"
+
+#include <system_error>
+#include <utility>
+
+#include "studio/files/file_bytes.hpp"
+
+namespace quadrille {
+namespace {
+
+std::filesystem::path full_path(const std::filesystem::path& file) {
+  std::error_code unknown;
+  const auto full = std::filesystem::absolute(file, unknown);
+  return unknown ? file : full.lexically_normal();
+}
+
+}  // namespace
+
+Document::Document(std::filesystem::path file, OpenedEvent opened)
+    : file_(std::move(file)), opened_(std::move(opened)), on_disk_(opened_.bytes), history_(opened_.event) {}
+
+Result<Document> Document::open(const std::filesystem::path& file, const std::filesystem::path& executable) {
+  auto opened = open_event(file);
+  if (!opened) return Result<Document>::bad(opened.error);
+  Document document(full_path(file), std::move(*opened.value));
+  document.palettes_ =
+      std::make_shared<LoadedPalettes>(load_palettes(standard_palette_folders(executable, document.file_)));
+  return Result<Document>::good(std::move(document));
+}
+
+bool Document::changed_on_disk() const {
+  const auto now = read_bytes(file_);
+  return now && *now != on_disk_;
+}
+
+std::optional<std::string> Document::save() {
+  if (read_only())
+    return file_.string() +
+           " was written by a newer version of the studio. It is not saved over, because what this "
+           "version does not know would be lost.";
+  return write_to(file_);
+}
+
+std::optional<std::string> Document::save_as(const std::filesystem::path& file) {
+  const auto target = full_path(file);
+  std::error_code not_there;
+  if (read_only() && (target == file_ || std::filesystem::equivalent(target, file_, not_there))) return save();
+  if (auto fault = write_to(target)) return fault;
+  file_ = target;
+  return std::nullopt;
+}
+
+std::optional<std::string> Document::write_to(const std::filesystem::path& file) {
+  history_.settle();
+  if (auto fault = save_event(file, event(), &opened_)) return fault;
+  history_.mark_saved();
+  if (auto written = read_bytes(file)) on_disk_ = std::move(*written.value);
+  return std::nullopt;
+}
+
+}  // namespace quadrille

@@ -1,0 +1,53 @@
+// The open event: its file, its history, and what stands on the disk. Knows no toolkit.
+#pragma once
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+
+#include "sdk/result.hpp"
+#include "studio/files/event_file.hpp"
+#include "studio/files/palette_file.hpp"
+#include "studio/model/history.hpp"
+
+namespace quadrille {
+
+class Document {
+ public:
+  /// Opens the event at `file` with the palettes it can draw from. `executable` is where the palettes that come with
+  /// the studio are looked for. Errors as open_event.
+  static Result<Document> open(const std::filesystem::path& file, const std::filesystem::path& executable);
+
+  const Event& event() const { return history_.event(); }
+  const std::filesystem::path& file() const { return file_; }
+  /// Written by a newer major version: it is only looked at.
+  bool read_only() const { return opened_.read_only; }
+  /// What was not understood when it was opened.
+  const Findings& opened_findings() const { return opened_.findings; }
+  const std::shared_ptr<const LoadedPalettes>& palettes() const { return palettes_; }
+  const History& history() const { return history_; }
+  /// For edits: commit, amend, settle, undo, redo.
+  History& edit() { return history_; }
+
+  /// True where the file on the disk is no longer what was read or written last: somebody else changed it.
+  bool changed_on_disk() const;
+  /// Saves to its own file; where nothing was changed since opening, the bytes are those that were read. Returns a
+  /// sentence where it failed; file and document are then as they were. A read-only event is refused.
+  std::optional<std::string> save();
+  /// Saves to `file`, which is the document's own from then on; errors as save. A read-only event may be copied to
+  /// another file, byte for byte, and stays read-only.
+  std::optional<std::string> save_as(const std::filesystem::path& file);
+
+ private:
+  Document(std::filesystem::path file, OpenedEvent opened);
+  std::optional<std::string> write_to(const std::filesystem::path& file);
+
+  std::filesystem::path file_;
+  OpenedEvent opened_;
+  std::string on_disk_;  ///< bytes of the file as last read or written
+  std::shared_ptr<const LoadedPalettes> palettes_;
+  History history_;
+};
+
+}  // namespace quadrille

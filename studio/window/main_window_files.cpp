@@ -1,0 +1,182 @@
+// Opening, saving, exporting and closing: every way a file is touched, and every question asked about it.
+#include <wx/filedlg.h>
+#include <wx/utils.h>
+
+#include <system_error>
+#include <utility>
+
+#include "studio/window/drawing_export.hpp"
+#include "studio/window/main_window.hpp"
+#include "studio/window/notices.hpp"
+#include "studio/window/wx_text.hpp"
+
+namespace quadrille {
+namespace {
+
+constexpr const char* event_files = "Events (*.quadrille)|*.quadrille|All files|*";
+
+wxString folder_of(const Document* document) {
+  return document ? shown(document->file().parent_path().string()) : wxString();
+}
+
+/// "F" becomes "F.quadrille"; a name with any ending stays as it was typed.
+std::filesystem::path with_ending(std::filesystem::path file, const char* ending) {
+  if (file.extension().empty()) file += ending;
+  return file;
+}
+
+bool is_there(const std::filesystem::path& file) {
+  std::error_code unknown;
+  return std::filesystem::exists(file, unknown);
+}
+
+}  // namespace
+
+bool MainWindow::open_file(const std::filesystem::path& file) {
+  if (!settle_changes()) return false;
+  auto opened = Document::open(file, executable_);
+  if (!opened) {
+    tell_error(this, "The event could not be opened", opened.error);
+    return false;
+  }
+  document_ = std::make_unique<Document>(std::move(*opened.value));
+  study_.reset();
+  piece_.clear();
+  export_pending_.reset();
+  drag_from_m_.reset();
+  area_ = document_->event().areas.empty() ? std::string() : document_->event().areas.front()->id;
+  totals_->show(nullptr);
+  findings_->show(nullptr);
+  outline_->show(outline_of(document_->event(), {}, {}));
+  outline_->select(area_, "");
+  if (document_->read_only())
+    info_->ShowMessage(
+        "This event was written by a newer version of the studio. It can be looked at, copied and exported, but not "
+        "changed or saved over.",
+        wxICON_INFORMATION);
+  else
+    info_->Dismiss();
+  event_changed();
+  canvas_->fit_all();
+  canvas_->SetFocus();
+  return true;
+}
+
+void MainWindow::choose_and_open() {
+  wxFileDialog dialog(this, "Open an event", folder_of(document_.get()), "", event_files,
+                      wxFD_OPEN | wxFD_FILE_MUST_EXIST);
+  if (dialog.ShowModal() == wxID_OK) open_file(path_of(dialog.GetPath()));
+}
+
+bool MainWindow::save() {
+  if (!document_) return false;
+  if (document_->read_only()) return finish_save(document_->save());
+  if (document_->changed_on_disk() &&
+      !ask_whether(this, "The file was changed by another program",
+                   document_->file().string() +
+                       " is no longer as it was opened. Saving replaces it; what stands there now is kept beside it, "
+                       "with a '~' after its name.",
+                   "&Replace it"))
+    return false;
+  return finish_save(document_->save());
+}
+
+bool MainWindow::save_as(const std::filesystem::path& file) {
+  return document_ && finish_save(document_->save_as(file));
+}
+
+bool MainWindow::finish_save(const std::optional<std::string>& fault) {
+  show_state();
+  if (fault) {
+    tell_error(this, "The event could not be saved", *fault);
+    return false;
+  }
+  SetStatusText(shown("Saved " + document_->file().string()));
+  return true;
+}
+
+bool MainWindow::choose_and_save() {
+  if (!document_) return false;
+  wxFileDialog dialog(this, "Save the event as", folder_of(document_.get()),
+                      shown(document_->file().filename().string()), event_files, wxFD_SAVE | wxFD_OVERWRITE_PROMPT);
+  if (dialog.ShowModal() != wxID_OK) return false;
+  const auto typed = path_of(dialog.GetPath()), file = with_ending(typed, ".quadrille");
+  // The dialog asked about the name as it was typed, not about the one it becomes.
+  if (file != typed && is_there(file) &&
+      !ask_whether(this, "There is such a file already", file.string() + " would be replaced.", "&Replace it"))
+    return false;
+  return save_as(file);
+}
+
+/// Asks about unsaved changes; true where the event may go.
+bool MainWindow::settle_changes() {
+  if (!document_ || !document_->history().has_changes()) return true;
+  switch (ask(this, "Save the changes first?",
+              document_->file().filename().string() + " has changes that are not saved.", "&Save", "&Discard")) {
+    case Answer::yes:
+      return save();
+    case Answer::no:
+      return true;
+    case Answer::cancel:
+      break;
+  }
+  return false;
+}
+
+void MainWindow::choose_and_export() {
+  if (!document_) return;
+  wxFileDialog dialog(this, "Export the drawing", folder_of(document_.get()),
+                      shown(document_->file().stem().string() + ".pdf"),
+                      "PDF, all pages in one file (*.pdf)|*.pdf|SVG, one file a page (*.svg)|*.svg|"
+                      "PNG, one file a page (*.png)|*.png",
+                      wxFD_SAVE | wxFD_OVERWRITE_PROMPT);
+  if (dialog.ShowModal() != wxID_OK) return;
+  static constexpr const char* endings[] = {".pdf", ".svg", ".png"};
+  auto file = path_of(dialog.GetPath());
+  const auto typed = file;
+  const int format = dialog.GetFilterIndex();
+  // Where the kind was changed in the list, the name offered still ends in .pdf.
+  if (format > 0 && format < 3 && file.extension() == ".pdf") file.replace_extension(endings[format]);
+  file = with_ending(file, format >= 0 && format < 3 ? endings[format] : ".pdf");
+  if (file != typed && is_there(file) &&
+      !ask_whether(this, "There is such a file already", file.string() + " would be replaced.", "&Replace it"))
+    return;
+  export_to(file);
+}
+
+void MainWindow::export_to(const std::filesystem::path& file) {
+  if (!document_) return;
+  if (!updating()) return export_now(file);
+  export_pending_ = file;
+  SetStatusText(wxString::FromUTF8("The drawing is exported as soon as the pieces are built…"));
+}
+
+void MainWindow::export_now(const std::filesystem::path& file) {
+  const Exported planned = plan_export(*study_, file, paper_);
+  std::string replaced;
+  for (const auto& page : planned.files)
+    if (page != file && is_there(page)) replaced += (replaced.empty() ? "" : ", ") + page.filename().string();
+  if (!replaced.empty() &&
+      !ask_whether(this, "There are such files already",
+                   "Each page goes into a file of its own, and these would be replaced: " + replaced + ".",
+                   "&Replace them"))
+    return;
+  Exported done;
+  {
+    const wxBusyCursor busy;
+    done = export_drawing(*study_, file, paper_);
+  }
+  if (!done.fault.empty()) return tell_error(this, "The drawing could not be exported", done.fault);
+  wxString text = "Exported " + shown(done.files.front().string());
+  if (done.files.size() > 1) text += " to " + shown(done.files.back().filename().string());
+  SetStatusText(text);
+}
+
+void MainWindow::close(wxCloseEvent& event) {
+  if (event.CanVeto() && !settle_changes()) return event.Veto();
+  Hide();           // at once, even where a piece is still being built
+  worker_.reset();  // waits for it
+  Destroy();
+}
+
+}  // namespace quadrille
