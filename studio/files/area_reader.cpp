@@ -2,8 +2,8 @@
 
 #include <utility>
 
-#include "studio/files/unreadable.hpp"
 #include "studio/files/value_reader.hpp"
+#include "studio/xml/unreadable.hpp"
 
 namespace quadrille {
 namespace {
@@ -100,7 +100,7 @@ std::string read_piece_child(ElementReader& piece, const XmlNode& child, PlacedP
   if (holds_value(child)) return read_value(piece, child, placed.values);
   if (child.name == "colour") return read_colour(piece, child, colours);
   if (child.name != "last-built") return {};
-  if (placed.last_built) return piece.leave("It stands twice, and only the first counts;");
+  if (placed.last_built) return piece.leave("It stands twice, and only the first counts;", "last-built");
   placed.last_built = read_last_built(piece, child);
   return "last-built";
 }

@@ -3,7 +3,7 @@
 #include <initializer_list>
 #include <utility>
 
-#include "studio/files/xml_text.hpp"
+#include "studio/xml/xml_text.hpp"
 
 namespace quadrille {
 namespace {
@@ -30,6 +30,15 @@ void clean_area(Area& area) {
   for (auto& piece : area.pieces) piece.edit(clean_piece);
 }
 
+void forget_kept(Area& area) {
+  area.preserved = {};
+  area.site.preserved = {};
+  for (Structure& structure : area.structures) structure.preserved = {};
+  for (Walkway& walkway : area.walkways) walkway.preserved = {};
+  for (auto& piece : area.pieces)
+    if (piece->preserved != Preserved{}) piece.edit([](PlacedPiece& placed) { placed.preserved = {}; });
+}
+
 }  // namespace
 
 Event with_clean_texts(Event event) {
@@ -37,6 +46,12 @@ Event with_clean_texts(Event event) {
          &event.strike_from, &event.currency});
   for (std::string& palette : event.palettes) clean({&palette});
   for (auto& area : event.areas) area.edit(clean_area);
+  return event;
+}
+
+Event without_kept(Event event) {
+  event.preserved = {};
+  for (auto& area : event.areas) area.edit(forget_kept);
   return event;
 }
 

@@ -1,4 +1,4 @@
-// What becomes of an event's texts in a file.
+// An event as far as a file can give it back.
 #pragma once
 
 #include "studio/model/event.hpp"
@@ -7,5 +7,8 @@ namespace quadrille {
 
 /// The event with every text as an XML file can hold it; see clean_text.
 Event with_clean_texts(Event event);
+
+/// The event without anything that was kept of a file.
+Event without_kept(Event event);
 
 }  // namespace quadrille

@@ -4,7 +4,7 @@
 #include <utility>
 
 #include "sdk/number.hpp"
-#include "studio/files/unreadable.hpp"
+#include "studio/xml/unreadable.hpp"
 
 namespace quadrille {
 namespace {
@@ -44,6 +44,25 @@ bool is_foreign(std::string_view attribute) { return attribute.find(':') != std:
 
 }  // namespace
 
+void Reading::add(Finding finding) {
+  if (findings.size() < most_findings)
+    findings.push_back(std::move(finding));
+  else
+    ++untold;
+}
+
+Findings Reading::take() {
+  if (untold > 0)
+    findings.push_back({newer ? Weight::note : Weight::warning,
+                        "not-understood",
+                        {},
+                        {},
+                        {},
+                        "There are " + std::to_string(untold) + " more such findings, which are not told one by one.",
+                        "Mend the first ones and open the file again."});
+  return std::move(findings);
+}
+
 ElementReader::ElementReader(const XmlNode& element, Reading& reading, Preserved& kept, std::string inside)
     : element_(element), reading_(reading), kept_(kept), inside_(std::move(inside)) {}
 
@@ -58,9 +77,8 @@ void ElementReader::fail(std::string text) const {
 
 void ElementReader::report(Weight weight, std::string code, const XmlNode& where, std::string key,
                            const std::string& text, std::string remedy) {
-  reading_.findings.push_back({weight, std::move(code), reading_.area, reading_.piece, std::move(key),
-                               "Line " + std::to_string(where.line) + ", " + place_of(where) + ": " + text,
-                               std::move(remedy)});
+  reading_.add({weight, std::move(code), reading_.area, reading_.piece, std::move(key),
+                "Line " + std::to_string(where.line) + ", " + place_of(where) + ": " + text, std::move(remedy)});
 }
 
 std::string ElementReader::text(std::string_view attribute) {
@@ -104,7 +122,7 @@ void ElementReader::keep_word(std::string_view attribute, const std::string& wri
 }
 
 void ElementReader::keep_child(const XmlNode& child) {
-  kept_.nodes.push_back({{}, kept_text(child), inside_});
+  kept_.nodes.push_back({{}, kept_text(child), inside_, std::exchange(stands_for_, {})});
   const std::string reason = std::exchange(reason_, {});
   const Weight weight = reading_.newer ? Weight::note : Weight::warning;
   if (child.kind == XmlKind::text)
@@ -133,8 +151,9 @@ void ElementReader::children(const std::function<std::string(const XmlNode&)>& t
   }
 }
 
-std::string ElementReader::leave(std::string reason) {
+std::string ElementReader::leave(std::string reason, std::string stands_for) {
   reason_ = std::move(reason);
+  stands_for_ = std::move(stands_for);
   return {};
 }
 

@@ -11,17 +11,24 @@
 #include <vector>
 
 #include "studio/files/words.hpp"
-#include "studio/files/xml_tree.hpp"
 #include "studio/model/event.hpp"
 #include "studio/model/finding.hpp"
+#include "studio/xml/xml_tree.hpp"
 
 namespace quadrille {
 
 /// What is gathered while one file is read.
 struct Reading {
+  /// Most findings of one file that are told one by one.
+  static constexpr std::size_t most_findings = 1000;
   bool newer = false;       ///< written by a newer version: what is not known is no mistake
   std::string area, piece;  ///< ids of where reading is, for the findings
   Findings findings;
+  std::size_t untold = 0;  ///< how many more there were
+
+  void add(Finding finding);
+  /// All findings, the last of them about those that are untold.
+  Findings take();
 };
 
 /// Throws Unreadable, with the place, where a number cannot be meant.
@@ -50,8 +57,8 @@ class ElementReader {
   /// Hands each child element of our namespace to `take`, which returns its address ("piece:p1"), or "" where it does
   /// not know it. Comments, foreign elements and what is not known are kept where they stood.
   void children(const std::function<std::string(const XmlNode&)>& take);
-  /// For use in `take`: says why a child is not understood. Returns "".
-  std::string leave(std::string reason);
+  /// For use in `take`: says why a child is not understood, and what it stands for: see Preserved::Node. Returns "".
+  std::string leave(std::string reason, std::string stands_for = {});
   /// `inside` for a child that keeps nothing of its own.
   std::string inside(const std::string& address) const;
 
@@ -74,7 +81,7 @@ class ElementReader {
   const XmlNode& element_;
   Reading& reading_;
   Preserved& kept_;
-  std::string inside_, reason_;
+  std::string inside_, reason_, stands_for_;
   std::vector<std::string_view> taken_;
 };
 

@@ -4,7 +4,7 @@
 #include <utility>
 
 #include "sdk/number.hpp"
-#include "studio/files/xml_text.hpp"
+#include "studio/xml/xml_text.hpp"
 
 namespace quadrille {
 
@@ -58,6 +58,15 @@ void ElementWriter::child(const std::string& address, const std::string& lines) 
   if (found != kept_.before.end() && !address.empty())
     for (const std::size_t node : found->second) write_kept(node);
   children_ += lines;
+}
+
+bool ElementWriter::keeps_another(const std::string& address) const {
+  return std::ranges::any_of(kept_.nodes, [&](const Preserved::Node* node) { return node->stands_for == address; });
+}
+
+void ElementWriter::give_up(const std::function<bool(std::string_view)>& given_up) {
+  for (std::size_t node = 0; node < node_done_.size(); ++node)
+    if (!kept_.nodes[node]->stands_for.empty() && given_up(kept_.nodes[node]->stands_for)) node_done_[node] = true;
 }
 
 std::string ElementWriter::inside(const std::string& address) const {

@@ -4,6 +4,7 @@
 #include <array>
 #include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -38,6 +39,11 @@ class ElementWriter {
   void yes(const char* attribute, bool value);
   /// `value`, or where `may_keep`, the text that was kept under this name.
   std::string kept_or(std::string_view attribute, bool may_keep, std::string_view value) const;
+
+  /// True where something is kept that stands for the child at `address`: see Preserved::Node.
+  bool keeps_another(const std::string& address) const;
+  /// Does not write what is kept and `given_up` of what it stands for. Call it before the first child.
+  void give_up(const std::function<bool(std::string_view stands_for)>& given_up);
 
   /// What was kept before the child at `address`, then the child's lines; `lines` may be empty where there is no child.
   void child(const std::string& address, const std::string& lines);

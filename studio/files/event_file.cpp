@@ -2,20 +2,27 @@
 
 #include <utility>
 
+#include "studio/disk/file_bytes.hpp"
+#include "studio/disk/safe_write.hpp"
 #include "studio/files/clean_event.hpp"
-#include "studio/files/file_bytes.hpp"
-#include "studio/files/safe_write.hpp"
+#include "studio/files/lost_of_kept.hpp"
+#include "studio/xml/unreadable.hpp"
 
 namespace quadrille {
 namespace {
 
-/// Reads what is about to be written and compares; returns a sentence where it would not come back as it is.
+/// Reads what is about to be written and compares; returns a sentence where it would not come back as it is. What was
+/// kept is compared apart: an edit may move it, and may take it away with the element that bore it.
 std::optional<std::string> self_check(const Event& event, const std::string& bytes, const std::string& name) {
   const auto again = read_event(bytes, "the new file");
   const std::string refused = name + " is not saved, since it would not open again as it is";
+  const std::string as_it_was = ". The file on the disk is as it was.";
   if (!again) return refused + ": " + again.error;
-  if (again->event != event && again->event != with_clean_texts(event))
-    return refused + ". The file on the disk is as it was.";
+  const Event known = without_kept(again->event);
+  if (known != without_kept(event) && known != without_kept(with_clean_texts(event))) return refused + as_it_was;
+  if (const auto lost = lost_of_kept(event, bytes)) return refused + ": " + shown(*lost) + " would be lost" + as_it_was;
+  if (write_event(again->event) != bytes)
+    return refused + ": what was kept of the file would change each time it is saved" + as_it_was;
   return std::nullopt;
 }
 

@@ -2,10 +2,10 @@
 #include <utility>
 
 #include "studio/files/area_reader.hpp"
-#include "studio/files/calendar.hpp"
 #include "studio/files/event_file.hpp"
 #include "studio/files/file_header.hpp"
-#include "studio/files/unreadable.hpp"
+#include "studio/model/calendar.hpp"
+#include "studio/xml/unreadable.hpp"
 
 namespace quadrille {
 namespace {
@@ -49,7 +49,7 @@ std::string read_palette_reference(ElementReader& root, const XmlNode& child, Ev
   const std::string address = "palette:" + *key;
   ElementReader reader(child, root.reading(), root.kept(), root.inside(address));
   for (const std::string& listed : event.palettes)
-    if (listed == *key) return root.leave("The palette stands twice;");
+    if (listed == *key) return root.leave("The palette stands twice;", address);
   event.palettes.push_back(reader.text("key"));
   reader.children([](const XmlNode&) { return std::string(); });
   reader.finish();
@@ -62,9 +62,10 @@ void read_children(ElementReader& root, Event& event) {
   root.children([&](const XmlNode& child) -> std::string {
     bool* once = child.name == "job" ? &has_job : child.name == "day" ? &has_day : nullptr;
     if (once != nullptr) {
-      if (std::exchange(*once, true)) return root.leave("It stands twice, and only the first counts;");
+      if (std::exchange(*once, true))
+        return root.leave("It stands twice, and only the first counts;", std::string(child.name));
       child.name == "job" ? read_job(root, child, event) : read_day(root, child, event);
-      return child.name;
+      return std::string(child.name);
     }
     if (child.name == "palette") return read_palette_reference(root, child, event);
     if (child.name == "area") return "area:" + event.areas.emplace_back(read_area(child, root.reading(), ids))->id;
@@ -97,14 +98,14 @@ OpenedEvent read(const std::string& bytes) {
   read_children(root, event);
   root.finish();
   for (const int line : document.bare_ampersands)
-    reading.findings.push_back({Weight::note,
-                                "bare-ampersand",
-                                {},
-                                {},
-                                {},
-                                "Line " + std::to_string(line) + ": a & stands alone and is taken as it is.",
-                                "Write &amp; for it."});
-  opened.findings = std::move(reading.findings);
+    reading.add({Weight::note,
+                 "bare-ampersand",
+                 {},
+                 {},
+                 {},
+                 "Line " + std::to_string(line) + ": a & stands alone and is taken as it is.",
+                 "Write &amp; for it."});
+  opened.findings = reading.take();
   return opened;
 }
 

@@ -1,15 +1,19 @@
 // write_event: from an event to bytes. The order of calls is the order in the file.
+#include <algorithm>
 #include <cmath>
 #include <cstdlib>
 #include <string>
 #include <utility>
 
+#include "sdk/pattern.hpp"
 #include "studio/files/element_writer.hpp"
 #include "studio/files/event_file.hpp"
 #include "studio/files/file_header.hpp"
 
 namespace quadrille {
 namespace {
+
+std::string letter_of(std::size_t slot) { return std::string(1, slot_letter(static_cast<std::uint32_t>(slot))); }
 
 std::string site_lines(const Site& site) {
   const Kept kept(site.preserved);
@@ -93,7 +97,7 @@ void write_last_built(ElementWriter& piece, const Kept& kept, const LastBuilt& l
     ElementWriter count("count", 4, kept, writer.inside(address));
     count.number("nominal-in", row.nominal_in);
     count.number("inflated-m", row.inflated_m);
-    count.text("slot", slot_letter(row.slot));
+    count.text("slot", letter_of(row.slot));
     count.whole("balloons", row.balloons);
     writer.child(address, count.finish());
   }
@@ -112,11 +116,15 @@ std::string piece_lines(const PlacedPiece& piece) {
   writer.yes("hidden", piece.hidden);
   if (piece.price_minor) writer.whole("price-minor", *piece.price_minor);
   writer.text_unless_empty("note", piece.note);
+  writer.give_up([&](std::string_view what) {  // else it would be read in the place of what the user chose
+    if (what == "last-built") return !piece.last_built.has_value();
+    return what.starts_with("value:") && piece.values.contains(what.substr(6));
+  });
   for (const auto& [key, value] : piece.values) write_value(writer, kept, key, value);
   for (std::size_t slot = 0; slot < piece.colours.size(); ++slot) {
-    const std::string address = "colour:" + slot_letter(slot);
+    const std::string address = "colour:" + letter_of(slot);
     ElementWriter colour("colour", 3, kept, address);
-    colour.text("slot", slot_letter(slot));
+    colour.text("slot", letter_of(slot));
     colour.text_unless_empty("palette", piece.colours[slot].palette);
     colour.text_unless_empty("key", piece.colours[slot].colour);
     writer.child(address, colour.finish());
@@ -148,13 +156,13 @@ void write_job_and_day(ElementWriter& root, const Kept& kept, const Event& event
   job.text_unless_empty("title", event.title);
   job.text_unless_empty("client", event.client);
   job.text_unless_empty("venue", event.venue);
-  root.child("job", job.is_empty() ? std::string() : job.finish());
+  root.child("job", job.is_empty() && !root.keeps_another("job") ? std::string() : job.finish());
   ElementWriter day("day", 1, kept, root.inside("day"));
   day.text_unless_empty("date", event.date);
   day.text_unless_empty("load-in-from", event.load_in_from);
   day.text_unless_empty("ready-by", event.ready_by);
   day.text_unless_empty("strike-from", event.strike_from);
-  root.child("day", day.is_empty() ? std::string() : day.finish());
+  root.child("day", day.is_empty() && !root.keeps_another("day") ? std::string() : day.finish());
 }
 
 }  // namespace
@@ -168,6 +176,9 @@ std::string write_event(const Event& event) {
   root.text("reader", root.kept_or("reader", true, version));
   root.word("units", units_words, event.units, Event{}.units);
   root.text("currency", event.currency);
+  root.give_up([&](std::string_view what) {
+    return what.starts_with("palette:") && std::ranges::find(event.palettes, what.substr(8)) == event.palettes.end();
+  });
   write_job_and_day(root, kept, event);
   for (const std::string& palette : event.palettes) {
     const std::string address = "palette:" + palette;

@@ -4,7 +4,7 @@
 #include <optional>
 
 #include "sdk/number.hpp"
-#include "studio/files/unreadable.hpp"
+#include "studio/xml/unreadable.hpp"
 
 namespace quadrille {
 namespace {

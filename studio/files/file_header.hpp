@@ -5,7 +5,7 @@
 #include <string_view>
 
 #include "studio/files/element_reader.hpp"
-#include "studio/files/xml_tree.hpp"
+#include "studio/xml/xml_tree.hpp"
 
 namespace quadrille {
 

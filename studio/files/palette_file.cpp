@@ -5,9 +5,9 @@
 #include <set>
 #include <utility>
 
-#include "studio/files/calendar.hpp"
 #include "studio/files/file_header.hpp"
-#include "studio/files/unreadable.hpp"
+#include "studio/model/calendar.hpp"
+#include "studio/xml/unreadable.hpp"
 
 namespace quadrille {
 namespace {
@@ -24,10 +24,11 @@ std::string required(ElementReader& reader, std::string_view attribute) {
 
 Pack read_pack(ElementReader& holder, const XmlNode& element, Preserved& unread) {
   constexpr Range at_least_one{1, 1e6, "balloons in a pack"};
+  constexpr Range pack_price{0, static_cast<double>(highest_pack_price), money_range.unit};
   ElementReader reader(element, holder.reading(), unread);
   const auto nominal = reader.number("nominal-in", nominal_range);
   const auto count = reader.whole("count", at_least_one);
-  const auto price = reader.whole("price-minor", money_range);
+  const auto price = reader.whole("price-minor", pack_price);
   if (!nominal || !count || !price) reader.fail("A pack needs nominal-in, count and price-minor.");
   reader.children(nothing_known);
   reader.finish();
@@ -118,7 +119,8 @@ Palette read(std::string_view bytes, Findings* findings) {
     return "colour:" + palette.colours.back().key;
   });
   root.finish();
-  if (findings != nullptr) findings->insert(findings->end(), reading.findings.begin(), reading.findings.end());
+  if (findings != nullptr)
+    for (Finding& finding : reading.take()) findings->push_back(std::move(finding));
   return palette;
 }
 

@@ -29,9 +29,4 @@ LoadedPalettes load_palettes(const std::vector<std::filesystem::path>& folders);
 std::vector<std::filesystem::path> standard_palette_folders(const std::filesystem::path& executable,
                                                             const std::filesystem::path& event_file);
 
-/// Slots with a palette that is not there ("no-such-palette") or a colour that it does not have ("no-such-colour"), as
-/// problems; slots without a colour ("slot-without-colour"), as far as can be told without building; palettes that the
-/// event lists and that are not there ("no-such-palette"). Slots are named in `key` as "slot A".
-Findings check_colours(const Event& event, const std::vector<Palette>& palettes);
-
 }  // namespace quadrille

@@ -3,7 +3,7 @@
 #include <cstdlib>
 #include <utility>
 
-#include "studio/files/file_bytes.hpp"
+#include "studio/disk/file_bytes.hpp"
 #include "studio/files/palette_file.hpp"
 
 namespace quadrille {

@@ -3,7 +3,7 @@
 #include <optional>
 #include <utility>
 
-#include "studio/files/unreadable.hpp"
+#include "studio/xml/unreadable.hpp"
 
 namespace quadrille {
 namespace {
@@ -67,16 +67,16 @@ bool holds_value(const XmlNode& element) {
 std::string read_value(ElementReader& piece, const XmlNode& child, ValueMap& values) {
   const std::string* key = child.attribute("key");
   if (key == nullptr || key->empty()) return piece.leave("It has no key;");
-  const std::string address = child.name + ":" + *key;
+  const std::string address = std::string(child.name) + ":" + *key;
   ElementReader reader(child, piece.reading(), piece.kept(), piece.inside(address));
   if (values.contains(*key)) reader.fail("The value \"" + shown(*key) + "\" stands twice in this piece; keep one.");
   reader.text("key");
   std::optional<Value> value;
   if (child.name == "set") {
     const KindWord* kind = kind_of(child);
-    if (kind == nullptr) return piece.leave("It does not have one kind of value that is known;");
+    if (kind == nullptr) return piece.leave("It does not have one kind of value that is known;", "value:" + *key);
     value = simple_value(reader, *kind);
-    if (!value) return piece.leave("A flag is yes or no;");
+    if (!value) return piece.leave("A flag is yes or no;", "value:" + *key);
     reader.children([](const XmlNode&) { return std::string(); });
   } else {
     value = list_value(reader, child.name == "path" ? Kind::path : Kind::mix);

@@ -90,8 +90,7 @@ inline constexpr std::array<KindWord, 11> kind_words{{{Kind::length, "length", p
                                                       {Kind::choice, "choice", {}},
                                                       {Kind::rows, "rows", {}}}};
 
-/// Slots are lettered; a file can hold 26 of them.
-inline constexpr std::size_t most_slots = 26;
-inline std::string slot_letter(std::size_t slot) { return std::string(1, static_cast<char>('A' + slot)); }
+/// Slots are lettered from A to Z in a file; more than any piece type has (see most_slots).
+inline constexpr std::size_t most_file_slots = 26;
 
 }  // namespace quadrille

@@ -22,9 +22,11 @@ struct Preserved {
     bool operator==(const Attribute&) const = default;
   };
   struct Node {
-    std::string before;  ///< the known child it preceded, as "element" or "element:id"; empty = it came last
-    std::string xml;     ///< one element or comment, as written
-    std::string inside;  ///< as for attributes; "/" = outside the root element
+    std::string before;           ///< the known child it preceded, as "element" or "element:id"; empty = it came last
+    std::string xml;              ///< one element or comment, as written
+    std::string inside;           ///< as for attributes; "/" = outside the root element
+    std::string stands_for = {};  ///< the known child that it would be read as if no other stood for it, as in `before`
+                                  ///< (a value: "value:key"); empty = none
     bool operator==(const Node&) const = default;
   };
   std::vector<Attribute> attributes;
@@ -66,8 +68,8 @@ struct PlacedPiece {
   std::string id;  ///< unique in the event
   std::string name;
   std::string type;                      ///< id of its piece type
-  double x_m = 0;                        ///< along the wall from the area's left edge, rising to the right
-  double y_m = 0;                        ///< depth from the wall line, away from the audience
+  double x_m = 0;                        ///< along the front line from the area's left edge, rising to the right
+  double y_m = 0;                        ///< depth from the front line: see Area
   ValueMap values;                       ///< what stands at other than the default
   std::vector<ColourReference> colours;  ///< by slot, A first
   bool locked = false, hidden = false;
@@ -112,7 +114,10 @@ struct Site {
   bool operator==(const Site&) const = default;
 };
 
-/// One place in the venue, one elevation.
+/// One place in the venue, one elevation. Places in it are counted from its front line, a line along the floor at which
+/// the main piece stands: x along it from the area's left edge, rising to the right; y is the depth, 0 on the line,
+/// growing away from the audience, so that what stands before the line has a negative y. The wall, where there is one,
+/// stands behind everything.
 struct Area {
   std::string id;  ///< unique in the event
   std::string name;

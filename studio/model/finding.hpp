@@ -15,7 +15,7 @@ struct Finding {
   std::string area;    ///< id, or empty
   std::string piece;   ///< id, or empty
   std::string key;     ///< the parameter or field to blame, or empty
-  std::string text;    ///< what is so
+  std::string text;    ///< what is so, without the names of area and piece: see finding_words.hpp
   std::string remedy;  ///< what would mend it, or empty
   bool operator==(const Finding&) const = default;
 };

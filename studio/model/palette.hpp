@@ -12,11 +12,14 @@ namespace quadrille {
 
 enum class Finish { matte, pearl, metallic, clear };
 
+/// No pack costs more, so that sums of prices stay whole.
+inline constexpr std::int64_t highest_pack_price = 1'000'000'000'000;
+
 /// How a colour is sold in one nominal size.
 struct Pack {
   double nominal_in = 0;
   std::int64_t count = 0;        ///< balloons in it, at least 1
-  std::int64_t price_minor = 0;  ///< in the palette's currency
+  std::int64_t price_minor = 0;  ///< in the palette's currency, 0 to highest_pack_price
   bool operator==(const Pack&) const = default;
 };
 

@@ -8,6 +8,7 @@
 #include <tuple>
 #include <utility>
 
+#include "sdk/pattern.hpp"
 #include "studio/takeoff/order.hpp"
 
 namespace quadrille {
@@ -17,7 +18,7 @@ namespace {
 constexpr std::int64_t most_of_a_line = 1'000'000'000;
 
 // Letters of the alphabet; a slot beyond comes only out of a damaged file and is counted in the whole, not by slot.
-constexpr std::uint32_t most_slots = 26;
+constexpr std::uint32_t most_lettered = 26;
 
 /// What makes two balloons stand on one line; sorted as the list is.
 using LineKey = std::tuple<std::string, std::string, double, std::int64_t, std::string>;
@@ -53,15 +54,15 @@ std::vector<SupplyLine> values_of(Supplies supplies) {
   return list;
 }
 
-std::string slot_letter(std::uint32_t slot) {
-  return slot < most_slots ? std::string(1, static_cast<char>('A' + slot)) : std::to_string(slot + 1);
+std::string name_of_slot(std::uint32_t slot) {
+  return slot < most_lettered ? std::string(1, slot_letter(slot)) : std::to_string(slot + 1);
 }
 
 BalloonLine line_of(const PlacedPiece& piece, std::uint32_t slot, std::span<const Palette> palettes) {
   BalloonLine line;
   if (slot < piece.colours.size()) line.colour = piece.colours[slot];
   if (line.colour == ColourReference{}) {
-    line.colour_name = "no colour (slot " + slot_letter(slot) + ")";
+    line.colour_name = "no colour (slot " + name_of_slot(slot) + ")";
   } else if (const Colour* colour = find_colour(palettes, line.colour)) {
     line.colour_name = colour->name;
   } else {
@@ -73,14 +74,14 @@ BalloonLine line_of(const PlacedPiece& piece, std::uint32_t slot, std::span<cons
 /// Balloons of one piece by slot, nominal size and inflated diameter in whole millimetres.
 using Counts = std::map<std::tuple<std::uint32_t, double, std::int64_t>, std::int64_t>;
 
-Counts counts_of(const Piece& piece) {
+Counts summed(const Piece& piece) {
   Counts counts;
   for (const Balloon& balloon : piece.balloons)
     ++counts[{balloon.slot, balloon.nominal_in, std::llround(balloon.diameter_m * 1000)}];
   return counts;
 }
 
-Counts counts_of(const LastBuilt& last) {
+Counts summed(const LastBuilt& last) {
   Counts counts;
   for (const LastBuilt::Count& count : last.counts) {
     const std::int64_t balloons = std::clamp<std::int64_t>(count.balloons, 0, most_of_a_line);
@@ -100,7 +101,7 @@ void count_balloons(PieceCount& count, const Counts& counts, const PlacedPiece& 
     line.used = balloons;
     add(lines, line);
     count.balloons += balloons;
-    if (slot >= most_slots) continue;
+    if (slot >= most_lettered) continue;
     if (count.by_slot.size() <= slot) count.by_slot.resize(std::size_t{slot} + 1, 0);
     count.by_slot[slot] += balloons;
   }
@@ -122,20 +123,32 @@ PieceCount count_piece(const PlacedPiece& piece, const std::string& area, const 
   count.area = area;
   const auto found = built.find(piece.id);
   if (found == built.end() || !found->second) {
-    count.as_last_calculated = true;
+    count.as_last_calculated = piece.last_built.has_value();
+    count.not_built = !count.as_last_calculated;
     if (!piece.last_built) return count;
-    count_balloons(count, counts_of(*piece.last_built), piece, palettes);
+    count_balloons(count, summed(*piece.last_built), piece, palettes);
     count.clusters = std::clamp<std::int64_t>(piece.last_built->clusters, 0, most_of_a_line);
   } else if (found->second->status == Status::ok) {
     const Piece& content = found->second->piece;
-    count_balloons(count, counts_of(content), piece, palettes);
+    count_balloons(count, summed(content), piece, palettes);
     count_supplies(count, content);
     count.clusters = static_cast<std::int64_t>(content.clusters.size());
+  } else {
+    count.not_built = true;
   }
   return count;
 }
 
 }  // namespace
+
+std::vector<LastBuilt::Count> counts_of(const Piece& piece) {
+  std::vector<LastBuilt::Count> list;
+  for (const auto& [what, balloons] : summed(piece)) {
+    const auto& [slot, nominal_in, millimetres] = what;
+    list.push_back({nominal_in, static_cast<double>(millimetres) / 1000, slot, balloons});
+  }
+  return list;
+}
 
 EventCount count_event(const Event& event, const BuiltEvent& built, std::span<const Palette> palettes,
                        const SpareRule& rule) {

@@ -44,6 +44,7 @@ struct PieceCount {
   std::vector<std::int64_t> by_slot;  ///< balloons of slot A, B, …
   std::vector<SupplyLine> supplies;
   bool as_last_calculated = false;  ///< its type is not available: counts of its last build
+  bool not_built = false;  ///< refused, or its type is not available and no last build is known: counts nothing
 };
 
 struct EventCount {
@@ -52,6 +53,10 @@ struct EventCount {
   std::vector<PieceCount> pieces;     ///< in the order of the event; hidden pieces are left out
   std::int64_t total_balloons = 0;
 };
+
+/// How many balloons the piece has of each slot, nominal size and inflated diameter (to the nearest millimetre), sorted
+/// by these.
+std::vector<LastBuilt::Count> counts_of(const Piece& piece);
 
 /// Counts what `built` holds of `event`. A piece that was refused counts nothing.
 EventCount count_event(const Event& event, const BuiltEvent& built, std::span<const Palette> palettes,

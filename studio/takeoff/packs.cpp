@@ -18,7 +18,7 @@ std::vector<Pack> usable(std::span<const Pack> offers) {
   std::vector<Pack> kept;
   for (const Pack& offer : offers)
     if (offer.count >= 1 && offer.count <= 1'000'000'000 && offer.price_minor >= 0 &&
-        offer.price_minor <= 1'000'000'000'000)
+        offer.price_minor <= highest_pack_price)
       kept.push_back(offer);
   std::ranges::sort(kept, [](const Pack& a, const Pack& b) {
     return a.count != b.count ? a.count > b.count : a.price_minor < b.price_minor;

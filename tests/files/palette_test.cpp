@@ -1,4 +1,4 @@
-// Palettes: ours are whole, strangers' are read or refused, and slots are checked against them.
+// Palettes: ours are whole, strangers' are read or refused.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -6,7 +6,6 @@
 
 #include "scratch.hpp"
 #include "studio/files/palette_file.hpp"
-#include "studio/model/edits.hpp"
 
 using namespace quadrille;
 
@@ -18,17 +17,6 @@ std::string palette_with(const std::string& inside) {
          inside + "\n</palette>\n";
 }
 const std::filesystem::path ours = std::filesystem::path(QUADRILLE_SOURCE_DIR) / "palettes";
-
-Event event_with_colours(std::vector<ColourReference> colours) {
-  PlacedPiece piece;
-  piece.id = "p1";
-  piece.name = "Arch";
-  piece.type = "arch";
-  piece.colours = std::move(colours);
-  Area area;
-  area.id = "a1";
-  return with_piece(with_area(Event{}, area), "a1", piece);
-}
 
 }  // namespace
 
@@ -91,6 +79,10 @@ TEST_CASE("a palette that cannot be meant is refused with its place") {
       {palette_with(
            "<colour key=\"a\" srgb=\"#000000\"><pack nominal-in=\"11\" count=\"9\" price-minor=\"14.95\"/></colour>"),
        {"price-minor", "whole"}},
+      // Passed over by the takeoff without a word, once.
+      {palette_with("<colour key=\"a\" srgb=\"#000000\">"
+                    "<pack nominal-in=\"11\" count=\"9\" price-minor=\"1000000000001\"/></colour>"),
+       {"price-minor", "to 1000000000000"}},
       {"<event xmlns=\"urn:quadrille:event:1\"/>", {"not a palette file"}},
   };
   for (const auto& row : table) {
@@ -121,36 +113,4 @@ TEST_CASE("the first palette of a key wins; what cannot be read is told and harm
   CHECK(loaded.findings[0].code == "palette-unreadable");
   CHECK(loaded.findings[0].text.find("b.xml") != std::string::npos);
   CHECK(loaded.findings[1].code == "palette-repeated");
-}
-
-TEST_CASE("slots are checked against the palettes, with the place and a remedy") {
-  const auto palettes = load_palettes({ours}).palettes;
-  CHECK(check_colours(event_with_colours({{"house", "ivory"}, {"house", "deep-green"}}), palettes).empty());
-
-  const Findings findings = check_colours(
-      event_with_colours({{"house", "ivroy"}, {"huose", "ivory"}, {}, {"house", "colourless-green-idea"}}), palettes);
-  REQUIRE(findings.size() == 4);
-  const char* codes[] = {"no-such-colour", "no-such-palette", "slot-without-colour", "no-such-colour"};
-  const char* slots[] = {"slot A", "slot B", "slot C", "slot D"};
-  for (std::size_t i = 0; i < 4; ++i) {
-    CHECK(findings[i].code == codes[i]);
-    CHECK(findings[i].key == slots[i]);
-    CHECK(findings[i].piece == "p1");
-    CHECK(findings[i].area == "a1");
-    CHECK_FALSE(findings[i].remedy.empty());
-    CHECK(findings[i].weight == (i == 2 ? Weight::warning : Weight::problem));
-  }
-  CHECK(findings[0].remedy == "Did you mean \"ivory\"?");
-  CHECK(findings[1].remedy == "Did you mean \"house\"?");
-}
-
-TEST_CASE("a piece with more slots than colours, and a palette that the event lists in vain, are told") {
-  const auto palettes = load_palettes({ours}).palettes;
-  Event event = with_value(event_with_colours({{"house", "ivory"}}), "p1", "slots", Value::of_number(Kind::slots, 3));
-  event.palettes = {"house", "gone"};
-  const Findings findings = check_colours(event, palettes);
-  REQUIRE(findings.size() == 3);
-  CHECK(findings[0].text.find("gone") != std::string::npos);
-  CHECK(findings[1].key == "slot B");
-  CHECK(findings[2].key == "slot C");
 }

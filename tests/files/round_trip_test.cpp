@@ -3,8 +3,8 @@
 
 #include "random_event.hpp"
 #include "scratch.hpp"
+#include "studio/disk/safe_write.hpp"
 #include "studio/files/event_file.hpp"
-#include "studio/files/safe_write.hpp"
 #include "studio/model/edits.hpp"
 #include "studio/model/history.hpp"
 

@@ -1,5 +1,5 @@
 // The one routine that writes: what stood there before stays whole until the new file is whole.
-#include "studio/files/safe_write.hpp"
+#include "studio/disk/safe_write.hpp"
 
 #include <doctest/doctest.h>
 #include <sys/resource.h>
@@ -156,4 +156,20 @@ TEST_CASE("a name of the greatest length and names that are not UTF-8 can be wri
   CHECK(safe_write(folder / std::string(255, 'n'), "x", Backup::none) == std::nullopt);
   CHECK(safe_write(folder / "na\xEFve", "y", Backup::none) == std::nullopt);
   CHECK(contents(folder / "na\xEFve") == "y");
+}
+
+// The backup's name would have had 256 bytes, and what bore such a name could never be saved again.
+TEST_CASE("a file whose name is as long as a name can be is saved again, with its previous version beside it") {
+  const ScratchFolder folder;
+  // 255 bytes, the most of common file systems; the last but one character has two bytes, which must not be parted.
+  const std::string plain(255, 'n'), accented = std::string(252, 'n') + "é" + "n";
+  for (const auto& [name, kept] :
+       {std::pair(plain, std::string(254, 'n') + "~"), std::pair(accented, std::string(252, 'n') + "é~"),
+        std::pair(std::string(253, 'm') + "é", std::string(253, 'm') + "~")}) {
+    put(folder / name, "one");
+    CHECK(safe_write(folder / name, "two", Backup::keep_previous) == std::nullopt);
+    CHECK(contents(folder / name) == "two");
+    CHECK(contents(folder / kept) == "one");
+  }
+  CHECK(entries(folder.path()) == 6);
 }

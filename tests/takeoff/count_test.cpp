@@ -144,8 +144,29 @@ TEST_CASE("a piece of a missing type counts as last calculated") {
   CHECK(count.pieces[0].as_last_calculated);
   CHECK(count.pieces[0].clusters == 12);
   CHECK(count.pieces[0].by_slot == std::vector<std::int64_t>{37, 18});
-  CHECK(count.pieces[1].as_last_calculated);
+  CHECK_FALSE(count.pieces[0].not_built);
   CHECK(count.pieces[1].balloons == 0);
+}
+
+TEST_CASE("what was never calculated, or was refused, is not built: it once stood as calculated, with 0 balloons") {
+  auto refused = arch_of_quads(5, 0.28);
+  refused->status = Status::bad_parameter;
+  const auto event = event_of({placed("p1", brick_and_cream), placed("p2", brick_and_cream), placed("p3", {})});
+  const EventCount count = count_event(event, {{"p2", refused}, {"p3", arch_of_quads(1, 0.28)}}, palettes);
+  REQUIRE(count.pieces.size() == 3);
+  for (std::size_t i = 0; i < 3; ++i) CHECK_FALSE(count.pieces[i].as_last_calculated);
+  CHECK(count.pieces[0].not_built);
+  CHECK(count.pieces[1].not_built);
+  CHECK_FALSE(count.pieces[2].not_built);
+}
+
+TEST_CASE("a piece's balloons are counted by slot, size and diameter") {
+  // By hand: 3 quads have 6 balloons of each of 2 slots; one of slot B is made larger.
+  auto built = arch_of_quads(3, 0.28);
+  built->piece.balloons[1].diameter_m = 0.2804;  // the same millimetre
+  built->piece.balloons[3].diameter_m = 0.30;
+  const std::vector<LastBuilt::Count> expected{{11, 0.28, 0, 6}, {11, 0.28, 1, 5}, {11, 0.3, 1, 1}};
+  CHECK(counts_of(built->piece) == expected);
 }
 
 TEST_CASE("a damaged last build cannot wreck the count") {
@@ -171,6 +192,7 @@ TEST_CASE("a refused piece counts nothing and a hidden one is left out") {
   CHECK(count.supplies.empty());
   REQUIRE(count.pieces.size() == 1);
   CHECK(count.pieces[0].balloons == 0);
+  CHECK(count.pieces[0].not_built);
   CHECK_FALSE(count.pieces[0].as_last_calculated);
 }
 

@@ -1,4 +1,4 @@
-#include "studio/files/xml_tree.hpp"
+#include "studio/xml/xml_tree.hpp"
 
 #include <tinyxml2.h>
 
@@ -6,8 +6,8 @@
 #include <optional>
 #include <utility>
 
-#include "studio/files/unreadable.hpp"
-#include "studio/files/xml_text.hpp"
+#include "studio/xml/unreadable.hpp"
+#include "studio/xml/xml_text.hpp"
 
 namespace quadrille {
 namespace {
@@ -37,9 +37,8 @@ std::string_view prefix_of(std::string_view name) {
   return colon == std::string_view::npos ? std::string_view() : name.substr(0, colon);
 }
 
-/// Namespace of the element, by the declarations on it and above it; empty where there is none.
-std::string namespace_of(const tinyxml2::XMLElement& element) {
-  const std::string_view prefix = prefix_of(element.Name());
+/// Namespace that `prefix` stands for on the element, by the declarations on it and above it; empty where it is none.
+std::string namespace_of(const tinyxml2::XMLElement& element, std::string_view prefix) {
   const std::string declaration = prefix.empty() ? "xmlns" : "xmlns:" + std::string(prefix);
   for (const tinyxml2::XMLNode* node = &element; node != nullptr; node = node->Parent()) {
     const tinyxml2::XMLElement* holder = node->ToElement();
@@ -77,12 +76,13 @@ class TreeMaker {
   }
 
   void fill(const tinyxml2::XMLElement& element, XmlNode& node) {
-    const std::string_view called = element.Name();
+    const std::string_view called = node.written.substr(1, std::string_view(element.Name()).size());
     const std::string_view prefix = prefix_of(called);
     node.name = called.substr(prefix.empty() ? 0 : prefix.size() + 1);
-    const std::string space = namespace_of(element);
-    node.own = space == space_;
-    if (!node.own && prefix.empty() && element.Attribute("xmlns") == nullptr) node.default_space = space;
+    node.own = namespace_of(element, prefix) == space_;
+    const bool matters = prefix.empty() || element.FirstChildElement() != nullptr;
+    const std::string around = namespace_of(element, {});
+    if (matters && around != space_ && element.Attribute("xmlns") == nullptr) node.default_space = around;
     for (const auto* a = element.FirstAttribute(); a != nullptr; a = a->Next())
       node.attributes.push_back({a->Name(), a->Value(), a->GetLineNum()});
     for (const auto* child = element.FirstChild(); child != nullptr; child = child->NextSibling())
@@ -127,7 +127,7 @@ XmlDocument parse_xml(std::string_view bytes) {
   if (dom.Parse(bytes.data(), bytes.size()) != tinyxml2::XML_SUCCESS)
     throw Unreadable{dom.ErrorLineNum(), {}, "This is no XML that can be read."};
   XmlDocument document;
-  document.space = namespace_of(*dom.RootElement());
+  document.space = namespace_of(*dom.RootElement(), prefix_of(dom.RootElement()->Name()));
   document.bare_ampersands = scan.bare_ampersands;
   TreeMaker maker(bytes, scan, document.space);
   for (const auto* node = dom.FirstChild(); node != nullptr; node = node->NextSibling()) {
@@ -150,7 +150,7 @@ std::string kept_text(const XmlNode& node) {
   while (node.kind == XmlKind::text && !text.empty() &&
          std::string_view(" \t\n").find(text.back()) != std::string_view::npos)
     text.pop_back();
-  if (!node.default_space.empty()) text.insert(1 + node.name.size(), " xmlns=\"" + escaped(node.default_space) + "\"");
+  if (node.default_space) text.insert(text.find_first_of(" \t\n/>"), " xmlns=\"" + escaped(*node.default_space) + "\"");
   return text;
 }
 

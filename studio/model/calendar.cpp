@@ -1,4 +1,4 @@
-#include "studio/files/calendar.hpp"
+#include "studio/model/calendar.hpp"
 
 #include <algorithm>
 #include <chrono>

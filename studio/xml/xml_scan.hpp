@@ -11,7 +11,7 @@ namespace quadrille {
 /// Deepest nesting of elements that is read.
 inline constexpr std::size_t deepest_nesting = 64;
 /// Most elements and attributes together that are read.
-inline constexpr std::size_t most_xml_parts = 1'000'000;
+inline constexpr std::size_t most_xml_parts = 500'000;
 
 enum class XmlKind { element, comment, text, instruction };
 

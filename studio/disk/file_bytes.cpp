@@ -1,12 +1,12 @@
-#include "studio/files/file_bytes.hpp"
+#include "studio/disk/file_bytes.hpp"
 
 #include <fcntl.h>
 #include <sys/stat.h>
 
 #include <algorithm>
 
-#include "studio/files/open_descriptor.hpp"
-#include "studio/files/system_error.hpp"
+#include "studio/disk/open_descriptor.hpp"
+#include "studio/disk/system_error.hpp"
 
 namespace quadrille {
 

@@ -2,11 +2,12 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "studio/files/xml_scan.hpp"
+#include "studio/xml/xml_scan.hpp"
 
 namespace quadrille {
 
@@ -17,12 +18,12 @@ struct XmlAttribute {
 
 struct XmlNode {
   XmlKind kind = XmlKind::element;
-  std::string name;  ///< of an element, without its prefix
   bool own = false;  ///< an element in the namespace of the root element
   int line = 0;
-  std::string_view written;   ///< as it stands in the bytes the tree was made from, which must outlive it
-  std::string default_space;  ///< of an element without prefix that is not `own`: its namespace, where the element does
-                              ///< not declare it itself
+  std::string_view name;     ///< of an element, without its prefix; a part of `written`
+  std::string_view written;  ///< as it stands in the bytes the tree was made from, which must outlive it
+  std::optional<std::string> default_space;  ///< of an element: the default namespace around it ("" = none), where it
+                                             ///< is not the root's, matters to it, and is not declared on it
   std::vector<XmlAttribute> attributes;
   std::vector<XmlNode> children;
 

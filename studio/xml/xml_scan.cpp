@@ -1,12 +1,12 @@
-#include "studio/files/xml_scan.hpp"
+#include "studio/xml/xml_scan.hpp"
 
 #include <algorithm>
 #include <charconv>
 #include <cstdint>
 #include <string>
 
-#include "studio/files/unreadable.hpp"
-#include "studio/files/xml_text.hpp"
+#include "studio/xml/unreadable.hpp"
+#include "studio/xml/xml_text.hpp"
 
 namespace quadrille {
 namespace {
@@ -108,8 +108,8 @@ class Scanner {
     const std::string_view run = bytes_.substr(at_, end - at_);
     if (std::ranges::all_of(run, is_blank)) return advance_to(end);
     const int line = line_;
-    const std::size_t begin = at_;
     skip_blanks();
+    const std::size_t begin = at_;  // with its indent it would grow each time it is kept and written
     if (open_.empty())
       fail(seen_root_ ? "Text stands after the root element." : "This is no XML: it does not begin with \"<\".");
     check_references(run);

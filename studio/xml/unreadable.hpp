@@ -1,4 +1,4 @@
-// Thrown inside this folder where a file cannot be read, and turned into a Result at its edge.
+// Thrown where a file cannot be read; studio/files turns it into a Result at its edge.
 #pragma once
 
 #include <cstddef>

@@ -1,4 +1,4 @@
-#include "studio/files/xml_text.hpp"
+#include "studio/xml/xml_text.hpp"
 
 #include <cstdint>
 

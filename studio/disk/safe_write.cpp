@@ -1,12 +1,12 @@
-#include "studio/files/safe_write.hpp"
+#include "studio/disk/safe_write.hpp"
 
 #include <fcntl.h>
 #include <stdio.h>
 #include <sys/stat.h>
 
-#include "studio/files/file_bytes.hpp"
-#include "studio/files/open_descriptor.hpp"
-#include "studio/files/system_error.hpp"
+#include "studio/disk/file_bytes.hpp"
+#include "studio/disk/open_descriptor.hpp"
+#include "studio/disk/system_error.hpp"
 
 namespace quadrille {
 namespace {
@@ -94,12 +94,23 @@ void sync_folder(const fs::path& target) {
   if (open.is_open()) ::fsync(open.get());  // some file systems cannot; the file's own bytes are on the disk already
 }
 
+/// "name~"; of a name that is already as long as a name can be, as much as leaves room for the mark.
+fs::path backup_of(const fs::path& target) {
+  const long longest = ::pathconf(folder_of(target).c_str(), _PC_NAME_MAX);
+  std::string name = target.filename().string();
+  if (longest > 1 && name.size() >= static_cast<std::size_t>(longest)) {
+    std::size_t end = static_cast<std::size_t>(longest) - 1;
+    while (end > 1 && (static_cast<unsigned char>(name[end]) & 0xC0) == 0x80) --end;  // not inside a character
+    name.resize(end);
+  }
+  return target.parent_path() / (name + "~");
+}
+
 void keep_previous(const fs::path& target, std::string_view bytes, const struct stat& status) {
   const auto previous = read_bytes(target, any_size);
   if (!previous) throw Refused{"the previous version cannot be read"};
   if (*previous == bytes) return;
-  fs::path backup = target;
-  backup += "~";
+  const fs::path backup = backup_of(target);
   try {
     TemporaryFile copy(target);
     copy.fill(*previous, &status);

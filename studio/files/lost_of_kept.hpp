@@ -1,0 +1,17 @@
+// Part of the check before a save: is all that was kept of a file in the new one?
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "studio/model/event.hpp"
+
+namespace quadrille {
+
+/// The first comment, element or attribute that `event` keeps and that is not in `bytes`, its file; nothing where all
+/// are there. Looked for is what belongs to the event, an area, a site, a structure, a walkway or a piece itself; what
+/// belongs to one of their children goes with that child, and what stands for a known child gives way to it.
+std::optional<std::string> lost_of_kept(const Event& event, std::string_view bytes);
+
+}  // namespace quadrille

@@ -1,0 +1,27 @@
+// A finding as a sentence: the one place where it gets the names of its area and piece.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "studio/model/event.hpp"
+#include "studio/model/finding.hpp"
+
+namespace quadrille {
+
+/// "Gate, Welcome arch": the area and the piece that it is about; what has no name goes by its id ("piece 'p1'"). Empty
+/// where it is about the whole event.
+std::string place_of(const Finding& finding, const Event& event);
+
+/// Where, what is so, and what would mend it, on one line: "Gate, Welcome arch: … (rod-length) …". The key is left out
+/// where the text has it as a word of its own, in capitals or not.
+std::string sentence_of(const Finding& finding, const Event& event);
+
+/// "note", "warning" or "problem".
+std::string_view name_of(Weight weight);
+
+/// `text` followed by `key` in brackets, which is put before a full stop at its end; `text` alone where `key` is empty
+/// or stands in it as a word of its own.
+std::string with_key(std::string text, std::string_view key);
+
+}  // namespace quadrille

@@ -1,0 +1,14 @@
+// How an event's lengths are printed.
+#pragma once
+
+#include "sdk/units.hpp"
+#include "studio/model/event.hpp"
+
+namespace quadrille {
+
+/// Feet and inches for Units::feet, metres otherwise.
+constexpr LengthStyle lengths_in(Units units) {
+  return units == Units::feet ? LengthStyle::feet_inches : LengthStyle::metres;
+}
+
+}  // namespace quadrille

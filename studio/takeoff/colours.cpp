@@ -1,0 +1,125 @@
+#include "studio/takeoff/colours.hpp"
+
+#include <algorithm>
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "sdk/pattern.hpp"
+#include "studio/model/near_word.hpp"
+#include "studio/takeoff/count.hpp"
+
+namespace quadrille {
+namespace {
+
+/// Balloons by slot.
+using Uses = std::map<std::uint32_t, std::int64_t>;
+
+/// "Did you mean …" where a key is near, else the first keys there are.
+template <class Item>
+std::string suggestion(std::string_view wanted, const std::vector<Item>& items, const std::string& what) {
+  if (items.empty()) return "There is no " + what + "; check where palettes are looked for.";
+  std::vector<std::string> keys;
+  for (const Item& item : items) keys.push_back(item.key);
+  if (const auto meant = near_word(wanted, keys)) return "Did you mean \"" + *meant + "\"?";
+  constexpr std::size_t most_listed = 6;
+  std::string list;
+  for (std::size_t i = 0; i < std::min(keys.size(), most_listed); ++i) list += (i == 0 ? "" : ", ") + keys[i];
+  return "Choose a " + what + ": " + list + (keys.size() > most_listed ? ", …" : "") + ".";
+}
+
+const Palette* find_palette(const std::vector<Palette>& palettes, std::string_view key) {
+  const auto found = std::ranges::find(palettes, key, &Palette::key);
+  return found == palettes.end() ? nullptr : &*found;
+}
+
+Uses uses_of(const std::vector<LastBuilt::Count>& counts) {
+  Uses uses;
+  for (const LastBuilt::Count& count : counts)
+    if (count.balloons > 0) uses[count.slot] += count.balloons;
+  return uses;
+}
+
+/// Nothing where it is not known: a piece that was refused, or whose type is missing and was never there.
+std::optional<Uses> uses_of(const PlacedPiece& piece, const BuiltEvent& built) {
+  const auto found = built.find(piece.id);
+  if (found != built.end() && found->second != nullptr) {
+    if (found->second->status != Status::ok) return std::nullopt;
+    return uses_of(counts_of(found->second->piece));
+  }
+  if (piece.last_built) return uses_of(piece.last_built->counts);
+  return std::nullopt;
+}
+
+/// "A"; slots beyond Z come only out of a damaged file.
+std::string name_of_slot(std::size_t slot) {
+  return slot < 26 ? std::string(1, slot_letter(static_cast<std::uint32_t>(slot))) : std::to_string(slot + 1);
+}
+
+class PieceCheck {
+ public:
+  PieceCheck(const Area& area, const PlacedPiece& piece, const std::vector<Palette>& palettes, Findings& findings)
+      : area_(area), piece_(piece), palettes_(palettes), findings_(findings) {}
+
+  void without_colour(std::size_t slot, std::int64_t balloons) {
+    say(Weight::problem, "slot-without-colour", slot,
+        "has no colour; " + std::to_string(balloons) + (balloons == 1 ? " balloon is" : " balloons are") + " of it.",
+        "Choose one from a palette.");
+  }
+  void reference(std::size_t slot, const ColourReference& wanted, Weight weight) {
+    const Palette* palette = find_palette(palettes_, wanted.palette);
+    if (palette == nullptr)
+      say(weight, "no-such-palette", slot, "names the palette \"" + wanted.palette + "\", which is not there.",
+          suggestion(wanted.palette, palettes_, "palette"));
+    else if (find_colour(palettes_, wanted) == nullptr)
+      say(weight, "no-such-colour", slot,
+          "is set to \"" + wanted.colour + "\", a colour that the palette \"" + wanted.palette + "\" does not have.",
+          suggestion(wanted.colour, palette->colours, "colour"));
+  }
+
+ private:
+  void say(Weight weight, const char* code, std::size_t slot, const std::string& text, std::string remedy) {
+    const std::string name = name_of_slot(slot);
+    findings_.push_back(
+        {weight, code, area_.id, piece_.id, "slot " + name, "Slot " + name + " " + text, std::move(remedy)});
+  }
+
+  const Area& area_;
+  const PlacedPiece& piece_;
+  const std::vector<Palette>& palettes_;
+  Findings& findings_;
+};
+
+void check_piece(const PlacedPiece& piece, const BuiltEvent& built, PieceCheck check) {
+  const auto uses = uses_of(piece, built);
+  for (std::size_t slot = 0; slot < piece.colours.size(); ++slot) {
+    const bool has_balloons = !uses || uses->contains(static_cast<std::uint32_t>(slot));
+    if (piece.colours[slot] != ColourReference{})
+      check.reference(slot, piece.colours[slot], has_balloons ? Weight::problem : Weight::warning);
+  }
+  if (!uses) return;
+  for (const auto& [slot, balloons] : *uses)
+    if (slot >= piece.colours.size() || piece.colours[slot] == ColourReference{}) check.without_colour(slot, balloons);
+}
+
+}  // namespace
+
+Findings check_colours(const Event& event, const BuiltEvent& built, const std::vector<Palette>& palettes) {
+  Findings findings;
+  for (const std::string& key : event.palettes)
+    if (find_palette(palettes, key) == nullptr)
+      findings.push_back({Weight::warning,
+                          "no-such-palette",
+                          {},
+                          {},
+                          "palette",
+                          "The event draws from the palette \"" + key + "\", which is not there.",
+                          suggestion(key, palettes, "palette")});
+  for (const auto& area : event.areas)
+    for (const auto& piece : area->pieces) check_piece(*piece, built, {*area, *piece, palettes, findings});
+  return findings;
+}
+
+}  // namespace quadrille

@@ -1,0 +1,120 @@
+// Slots are checked against the palettes and against what was built.
+#include "studio/takeoff/colours.hpp"
+
+#include <doctest/doctest.h>
+
+#include <memory>
+#include <string>
+#include <utility>
+
+#include "studio/model/edits.hpp"
+
+using namespace quadrille;
+
+namespace {
+
+std::vector<Palette> two_palettes() {
+  Palette house, pastel;
+  house.key = "house";
+  pastel.key = "pastel";
+  for (const char* key : {"ivory", "deep-green", "coral"}) house.colours.push_back({key, key, 0, 0, 0, {}, {}});
+  pastel.colours.push_back({"mint", "Mint", 0, 0, 0, {}, {}});
+  return {house, pastel};
+}
+
+Event event_with_colours(std::vector<ColourReference> colours) {
+  PlacedPiece piece;
+  piece.id = "p1";
+  piece.name = "Arch";
+  piece.type = "arch";
+  piece.colours = std::move(colours);
+  Area area;
+  area.id = "a1";
+  return with_piece(with_area(Event{}, area), "a1", piece);
+}
+
+/// p1 with that many balloons of slot A, B, …
+BuiltEvent built_with(const std::vector<int>& balloons, Status status = Status::ok) {
+  auto built = std::make_shared<BuiltPiece>();
+  built->status = status;
+  for (std::uint32_t slot = 0; slot < balloons.size(); ++slot)
+    for (int i = 0; i < balloons[slot]; ++i) {
+      Balloon& balloon = built->piece.balloons.emplace_back();
+      balloon.slot = slot;
+      balloon.nominal_in = 11;
+      balloon.diameter_m = 0.2 + 0.001 * i;
+    }
+  return {{"p1", built}};
+}
+
+}  // namespace
+
+// An arch of two slots with only A coloured was checked without a word and counted as "not sold in this size".
+TEST_CASE("a slot that has balloons and no colour is a problem") {
+  for (const auto& colours :
+       {std::vector<ColourReference>{{"house", "ivory"}}, std::vector<ColourReference>{{"house", "ivory"}, {}}}) {
+    const Findings findings = check_colours(event_with_colours(colours), built_with({66, 65}), two_palettes());
+    REQUIRE(findings.size() == 1);
+    CHECK(findings[0].weight == Weight::problem);
+    CHECK(findings[0].code == "slot-without-colour");
+    CHECK(findings[0].area == "a1");
+    CHECK(findings[0].piece == "p1");
+    CHECK(findings[0].key == "slot B");
+    CHECK(findings[0].text == "Slot B has no colour; 65 balloons are of it.");
+    CHECK_FALSE(findings[0].remedy.empty());
+  }
+}
+
+TEST_CASE("slots without balloons need no colour") {
+  const Event event = event_with_colours({{"house", "ivory"}, {}, {}});
+  CHECK(check_colours(event, built_with({3}), two_palettes()).empty());
+  CHECK(check_colours(event, built_with({3, 0, 0}), two_palettes()).empty());
+  CHECK(check_colours(event_with_colours({}), built_with({}), two_palettes()).empty());
+  // A piece that was refused is not counted, whatever the plugin pushed before.
+  CHECK(check_colours(event_with_colours({}), built_with({3}, Status::infeasible), two_palettes()).empty());
+}
+
+TEST_CASE("where the type is missing, its last build says which slots are used") {
+  Event event = event_with_colours({{"house", "ivory"}});
+  CHECK(check_colours(event, {}, two_palettes()).empty());
+  event.areas[0].edit([](Area& area) {
+    area.pieces[0].edit([](PlacedPiece& piece) {
+      piece.last_built = LastBuilt{1, 1, 1, 2, {{11, 0.2, 0, 4}, {11, 0.2, 1, 0}, {5, 0.1, 2, 1}}};
+    });
+  });
+  const Findings findings = check_colours(event, {}, two_palettes());
+  REQUIRE(findings.size() == 1);
+  CHECK(findings[0].key == "slot C");
+  CHECK(findings[0].text == "Slot C has no colour; 1 balloon is of it.");
+}
+
+TEST_CASE("colours that no palette has are told with what was meant") {
+  CHECK(check_colours(event_with_colours({{"house", "ivory"}, {"house", "deep-green"}}), built_with({1, 1}),
+                      two_palettes())
+            .empty());
+  const Findings findings =
+      check_colours(event_with_colours({{"house", "ivroy"}, {"huose", "ivory"}, {"house", "colourless-green-idea"}}),
+                    built_with({1, 1}), two_palettes());
+  REQUIRE(findings.size() == 3);
+  const char* codes[] = {"no-such-colour", "no-such-palette", "no-such-colour"};
+  const char* slots[] = {"slot A", "slot B", "slot C"};
+  for (std::size_t i = 0; i < 3; ++i) {
+    CHECK(findings[i].code == codes[i]);
+    CHECK(findings[i].key == slots[i]);
+    // Nothing of the third slot is to be bought.
+    CHECK(findings[i].weight == (i == 2 ? Weight::warning : Weight::problem));
+  }
+  CHECK(findings[0].remedy == "Did you mean \"ivory\"?");
+  CHECK(findings[1].remedy == "Did you mean \"house\"?");
+  CHECK(findings[2].remedy == "Choose a colour: ivory, deep-green, coral.");
+}
+
+TEST_CASE("a palette that the event lists in vain is told") {
+  Event event = event_with_colours({});
+  event.palettes = {"house", "gone"};
+  const Findings findings = check_colours(event, {}, two_palettes());
+  REQUIRE(findings.size() == 1);
+  CHECK(findings[0].code == "no-such-palette");
+  CHECK(findings[0].weight == Weight::warning);
+  CHECK(findings[0].text.find("gone") != std::string::npos);
+}
