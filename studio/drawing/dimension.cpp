@@ -4,12 +4,12 @@
 #include <algorithm>
 
 #include "studio/drawing/sheet_style.hpp"
-#include "studio/drawing/text.hpp"
+#include "studio/paint/text.hpp"
 
 namespace quadrille {
 namespace {
 
-constexpr double overshoot = 1.4, tick = 1.0, ring_radius = 2.0, ring_gap = 1.2;
+constexpr double overshoot = 1.4, tick = 1.0, ring_radius = 2.1, ring_gap = 1.2;
 
 void add_tick(Marks& marks, Point2 at) {
   marks.push_back(line_mark(Part::dimension, {at.x - tick, at.y + tick}, {at.x + tick, at.y - tick}, mm_strong));
@@ -17,18 +17,40 @@ void add_tick(Marks& marks, Point2 at) {
 
 TextStyle figure_style() { return type(pt_body, ink_text, Face::regular, Across::centre, Down::bottom); }
 
+TextStyle turned_style() {
+  TextStyle style = figure_style();
+  style.turned = true;
+  return style;
+}
+
+/// A figure longer than its line begins at the line's foot and stands out above, never below.
+Rect figure_box(const HeightLine& line) {
+  const double length = text_width(line.text, turned_style());
+  const double y = std::min((line.top + line.bottom - length) / 2, line.bottom - 1 - length);
+  return {line.x - 0.4 - dimension_text_height, y, dimension_text_height, length};
+}
+
+TextStyle ring_style() { return type(pt_caption, ink_text, Face::bold, Across::centre, Down::middle); }
+
 }  // namespace
 
 double label_width(const DimensionLabel& label) {
-  return text_width(label.text, figure_style()) + (label.ring.empty() ? 0 : 2 * ring_radius + ring_gap);
+  return text_width(label.text, figure_style()) + (label.ring.empty() ? 0 : 2 * ring_half_width(label.ring) + ring_gap);
+}
+
+double ring_half_width(const std::string& number) {
+  return std::max(ring_radius, text_width(number, ring_style()) / 2 + 0.9);
 }
 
 void add_ring(Marks& marks, Part part, Point2 c, const std::string& number) {
-  marks.push_back(shape_mark(part, circle_path(c, ring_radius), ink_paper, {ink_text, mm_line, {}, false}));
-  const double half = ring_radius - 0.1;
+  const double half = ring_half_width(number), r = ring_radius;
+  PathSteps ring = circle_path(c, r);
+  // The two halves are moved apart: the first and last quarter of the circle belong to the right one.
+  for (PathStep& s : ring)
+    for (Point2* p : {&s.to, &s.first, &s.second}) p->x += p->x < c.x ? r - half : p->x > c.x ? half - r : 0;
+  marks.push_back(shape_mark(part, std::move(ring), ink_paper, {ink_text, mm_line, {}, false}));
   marks.push_back(
-      text_mark(part, {c.x - half, c.y - half, 2 * half, 2 * half}, number,
-                type(number.size() > 2 ? 5 : pt_caption, ink_text, Face::bold, Across::centre, Down::middle)));
+      text_mark(part, {c.x - half + 0.1, c.y - r + 0.1, 2 * half - 0.2, 2 * r - 0.2}, number, ring_style()));
 }
 
 Span label_span(double from, double to, double width, double least, double most, bool leftwards) {
@@ -56,28 +78,34 @@ void add_width_dimension(Marks& marks, double from, double to, double y, double 
       filled_mark(Part::dimension, rect_path({span.from, top, span.to - span.from, dimension_text_height}), ink_paper));
   double x = span.from;
   if (!label.ring.empty()) {
-    add_ring(marks, Part::dimension, {x + ring_radius, y - dimension_text_height / 2 - 0.35}, label.ring);
-    x += 2 * ring_radius + ring_gap;
+    const double half = ring_half_width(label.ring);
+    add_ring(marks, Part::dimension, {x + half, y - dimension_text_height / 2 - 0.35}, label.ring);
+    x += 2 * half + ring_gap;
   }
   const Rect box{x, top, span.to - x, dimension_text_height};
   marks.push_back(text_mark(Part::dimension, box, label.text, figure_style()));
 }
 
-void add_height_dimension(Marks& marks, double top, double bottom, double x, double x_object, const std::string& text) {
-  for (double y : {top, bottom})
-    marks.push_back(line_mark(Part::dimension, {x_object, y}, {x - overshoot, y}, mm_hair, ink_quiet));
-  marks.push_back(line_mark(Part::dimension, {x, top - overshoot}, {x, bottom + overshoot}, mm_hair));
-  add_tick(marks, {x, top});
-  add_tick(marks, {x, bottom});
-  TextStyle style = figure_style();
-  style.turned = true;
-  const double length = text_width(text, style);
-  // A figure longer than its line begins at the floor and stands out above, never below.
-  const double y = std::min((top + bottom - length) / 2, bottom - 1 - length);
-  const Rect box{x - 0.4 - dimension_text_height, y, dimension_text_height, length};
-  marks.push_back(
-      filled_mark(Part::dimension, rect_path({box.x, box.y - 0.4, box.width, box.height + 0.8}), ink_paper));
-  marks.push_back(text_mark(Part::dimension, box, text, style));
+Rect room_of(const HeightLine& line) {
+  const Rect box = figure_box(line);
+  const double top = std::min(line.top - overshoot, box.y), bottom = std::max(line.bottom, box.bottom());
+  return {box.x - 0.6, top, line.x + overshoot - box.x + 0.6, bottom - top};
+}
+
+void add_height_extension(Marks& marks, const HeightLine& line) {
+  for (const double from : line.from_x) {
+    const double to = line.x + (from < line.x ? overshoot : -overshoot);
+    marks.push_back(line_mark(Part::dimension, {from, line.top}, {to, line.top}, mm_hair, ink_quiet));
+  }
+}
+
+void add_height_dimension(Marks& marks, const HeightLine& line, const Ink& ground) {
+  marks.push_back(line_mark(Part::dimension, {line.x, line.top}, {line.x, line.bottom}, mm_hair));
+  add_tick(marks, {line.x, line.top});
+  add_tick(marks, {line.x, line.bottom});
+  const Rect box = figure_box(line);
+  marks.push_back(filled_mark(Part::dimension, rect_path({box.x, box.y - 0.4, box.width, box.height + 0.8}), ground));
+  marks.push_back(text_mark(Part::dimension, box, line.text, turned_style()));
 }
 
 }  // namespace quadrille

@@ -2,8 +2,9 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
-#include "studio/drawing/display_list.hpp"
+#include "studio/paint/display_list.hpp"
 
 namespace quadrille {
 
@@ -31,10 +32,26 @@ Span label_span(double from, double to, double width, double least, double most,
 void add_width_dimension(Marks& marks, double from, double to, double y, double y_object, const DimensionLabel& label,
                          const Span& span);
 
-/// From `top` down to `bottom` at `x`; extension lines come from `x_object`, to the right of it.
-void add_height_dimension(Marks& marks, double top, double bottom, double x, double x_object, const std::string& text);
+/// A height from `top` down to `bottom` at `x`, its figure to the left of the line.
+struct HeightLine {
+  double top = 0, bottom = 0, x = 0;
+  std::string text;
+  std::vector<double> from_x;  ///< where the extension line at the top begins; none: there is no such line
+};
 
-/// The number of a piece in a ring of 2.1 mm about `centre`.
+/// What the line takes of the page with its figure; extension lines are not counted.
+Rect room_of(const HeightLine& line);
+
+/// Draws the line on a `ground` of this colour, which keeps what is behind off its figure.
+void add_height_dimension(Marks& marks, const HeightLine& line, const Ink& ground);
+
+/// The extension line alone, where the line is drawn later.
+void add_height_extension(Marks& marks, const HeightLine& line);
+
+/// The number of a piece about `centre`, in a ring of 2.1 mm or, where it has three digits, a longer one.
 void add_ring(Marks& marks, Part part, Point2 centre, const std::string& number);
+
+/// Half of how far the ring of this number reaches along the line [mm].
+double ring_half_width(const std::string& number);
 
 }  // namespace quadrille

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "studio/drawing/site_scene.hpp"
+
 namespace quadrille {
 namespace {
 
@@ -70,6 +72,41 @@ void add_plates(const Piece& built, const Placing& at, std::vector<SceneItem>& i
   }
 }
 
+/// Where the piece's base plates stand; nothing where it has none.
+std::optional<Extent> plates_of(const Piece& built, double x_m) {
+  std::optional<Extent> all;
+  for (const Support& support : built.supports) {
+    if (support.kind != SupportKind::plate || support.node >= built.frame.nodes.size()) continue;
+    const Vec3& node = built.frame.nodes[support.node];
+    if (!is_finite(node) || !(support.width_m > 0) || !std::isfinite(support.width_m)) continue;
+    const double x = x_m + node.x(), half = support.width_m / 2;
+    const Extent plate{x - half, x + half, 0, std::max(0.0, node.z()) + plate_thickness_m};
+    all = all ? around(*all, plate) : plate;
+  }
+  return all;
+}
+
+/// The outermost places at which balloons or frame reach within `slack` of the top.
+void find_crown(const Piece& built, double x_m, ScenePiece& piece) {
+  constexpr double slack = 0.005;
+  double left = 1e300, right = -1e300;
+  const auto add = [&](double x, double top) {
+    if (top < piece.extent.top - slack || !std::isfinite(x)) return;
+    left = std::min(left, x_m + x), right = std::max(right, x_m + x);
+  };
+  for (const Balloon& b : built.balloons) add(b.centre.x(), b.centre.z() + b.diameter_m / 2);
+  for (const Vec3& node : built.frame.nodes) add(node.x(), node.z());
+  const double middle = (piece.extent.left + piece.extent.right) / 2;
+  piece.crown_left_m = left <= right ? left : middle, piece.crown_right_m = left <= right ? right : middle;
+}
+
+std::optional<Opening> placed_opening(const Piece& built, double x_m) {
+  auto opening = opening_of(built);
+  if (!opening || !std::isfinite(x_m)) return std::nullopt;
+  for (double* x : {&opening->left_m, &opening->right_m, &opening->plates_left_m, &opening->plates_right_m}) *x += x_m;
+  return opening;
+}
+
 Extent box_of(const PlacedPiece& placed, bool& known) {
   known = placed.last_built && placed.last_built->width_m > 0 && placed.last_built->height_m > 0;
   // A piece that was never built has no size: a box of one metre says where it is meant to stand, nothing more.
@@ -88,9 +125,13 @@ ScenePiece piece_of(const PlacedPiece& placed, const BuiltPiece* built) {
   if (built && built->status == Status::ok) {
     const Box& box = built->box;
     piece.extent = {placed.x_m + box.least.x(), placed.x_m + box.most.x(), std::min(0.0, box.least.z()), box.most.z()};
+    piece.plates = plates_of(built->piece, placed.x_m);
+    piece.opening = placed_opening(built->piece, placed.x_m);
+    find_crown(built->piece, placed.x_m, piece);
     return piece;
   }
   piece.extent = box_of(placed, piece.size_known);
+  piece.crown_left_m = piece.extent.left, piece.crown_right_m = piece.extent.right;
   piece.shown = built ? Shown::refused : Shown::missing;
   piece.note = built ? "Not built: " + refusal_of(built->piece)
                      : "The piece type \"" + placed.type + "\" is not available; " +
@@ -112,6 +153,13 @@ double figure_place(const Scene& scene, const std::optional<Extent>& pieces) {
 
 Extent around(const Extent& a, const Extent& b) {
   return {std::min(a.left, b.left), std::max(a.right, b.right), std::min(a.floor, b.floor), std::max(a.top, b.top)};
+}
+
+Extent ScenePiece::standing() const { return plates ? around(extent, *plates) : extent; }
+
+bool ScenePiece::plates_stand_out() const {
+  constexpr double least = 0.005;
+  return plates && (plates->left < extent.left - least || plates->right > extent.right + least);
 }
 
 const Colour* slot_colour(const PlacedPiece& piece, std::size_t slot, std::span<const Palette> palettes) {
@@ -144,17 +192,20 @@ Scene scene_of(const Area& area, const BuiltEvent& built, std::span<const Palett
       add_balloons(made->piece, *placed, at, palettes, scene.items);
     }
     const ScenePiece& piece = scene.pieces.back();
-    const auto widen = [&](std::optional<Extent>& e) { e = e ? around(*e, piece.extent) : piece.extent; };
+    if (piece.shown != Shown::built) scene.items.push_back({-1e6, SceneBox{at.piece}});
+    const Extent standing = piece.extent;
+    const auto widen = [&](std::optional<Extent>& e) { e = e ? around(*e, standing) : standing; };
     widen(all);
     if (piece.size_known) widen(scene.pieces_extent);
   }
-  std::stable_sort(scene.items.begin(), scene.items.end(), [](const SceneItem& a, const SceneItem& b) {
-    return comparable(a.depth_m) > comparable(b.depth_m);
-  });
   scene.figure_x_m = figure_place(scene, all);
   scene.extent = {scene.figure_x_m - figure_width_m / 2, scene.figure_x_m + figure_width_m / 2, 0, figure_height_m};
   if (scene.wall) scene.extent = around(scene.extent, *scene.wall);
   if (all) scene.extent = around(scene.extent, *all);
+  add_site(area, scene);
+  std::stable_sort(scene.items.begin(), scene.items.end(), [](const SceneItem& a, const SceneItem& b) {
+    return comparable(a.depth_m) > comparable(b.depth_m);
+  });
   return scene;
 }
 

@@ -1,5 +1,5 @@
 // The elevation of one area as a scene in metres: what stands there, in the order in which it is to be painted.
-// Frame: x along the wall to the right, z up from the floor; depth grows away from the audience.
+// Frame: x along the area's front line to the right, z up from the floor; depth grows away from the audience.
 #pragma once
 
 #include <cstddef>
@@ -10,10 +10,11 @@
 #include <variant>
 #include <vector>
 
-#include "studio/drawing/display_list.hpp"
 #include "studio/model/built_event.hpp"
 #include "studio/model/event.hpp"
 #include "studio/model/palette.hpp"
+#include "studio/paint/display_list.hpp"
+#include "studio/takeoff/opening.hpp"
 
 namespace quadrille {
 
@@ -51,9 +52,19 @@ struct ScenePlate {
   std::size_t piece = 0;
 };
 
+/// The box that stands for a piece that could not be built.
+struct SceneBox {
+  std::size_t piece = 0;
+};
+
+/// Something of the site that stands there; `structure` is an index into Scene::structures.
+struct SceneStanding {
+  std::size_t structure = 0;
+};
+
 struct SceneItem {
   double depth_m = 0;  ///< of its centre
-  std::variant<SceneBalloon, SceneRod, ScenePlate> shape;
+  std::variant<SceneBalloon, SceneRod, ScenePlate, SceneBox, SceneStanding> shape;
 };
 
 /// How far a piece could be drawn.
@@ -66,22 +77,56 @@ enum class Shown {
 struct ScenePiece {
   std::string id, name;
   Shown shown = Shown::built;
-  Extent extent;           ///< of balloons and frame, or of the box
-  bool size_known = true;  ///< false where a box stands for a piece that was never built
-  std::string note;        ///< why it is not shown as built, one sentence
+  Extent extent;                               ///< of balloons and frame, or of the box
+  bool size_known = true;                      ///< false where a box stands for a piece that was never built
+  std::string note;                            ///< why it is not shown as built, one sentence
+  std::optional<Extent> plates = {};           ///< around its base plates; nothing where it has none
+  std::optional<Opening> opening = {};         ///< in the area's x
+  double crown_left_m = 0, crown_right_m = 0;  ///< the outermost places at which it reaches its height
+  Extent standing() const;                     ///< around balloons, frame and plates
+  bool plates_stand_out() const;               ///< by half a centimetre or more, to the left or the right
+};
+
+/// A structure of the site. The event knows its place and height; how wide it is drawn is by eye.
+struct SceneStructure {
+  std::string name;
+  StructureKind kind = StructureKind::other;
+  double x_m = 0, half_width_m = 0;
+  double height_m = 0;        ///< 0 = not known
+  double drawn_height_m = 0;  ///< less than the height where it is broken off to keep the drawing small
+  bool is_broken_off() const { return drawn_height_m != height_m; }
+  double beam_depth_m() const { return kind == StructureKind::beam ? 0.15 : 0; }  ///< above its height, by eye
+  Extent extent() const { return {x_m - half_width_m, x_m + half_width_m, 0, drawn_height_m + beam_depth_m()}; }
+};
+
+/// Where a walkway crosses the front line or leads up to it.
+struct SceneWalkway {
+  std::string name;
+  double left_m = 0, right_m = 0;
+};
+
+/// What lies too far to the side to be drawn: by so much beyond what is drawn, to the right (positive) or left.
+struct SceneFarOff {
+  std::string name;
+  double beyond_m = 0;
 };
 
 struct Scene {
   std::vector<ScenePiece> pieces;  ///< those not hidden, in the order of the area
   std::vector<SceneItem> items;    ///< far to near
   std::optional<Extent> wall;
-  std::optional<Extent> pieces_extent;  ///< around all pieces of known size; nothing where there is none
-  double figure_x_m = 0;                ///< where the standing figure stands, beside the pieces
-  Extent extent;                        ///< around everything, the figure too
+  std::optional<Extent> pieces_extent;  ///< around all pieces of known size and their plates; nothing without one
+  std::vector<SceneStructure> structures;
+  std::vector<SceneWalkway> walkways;
+  std::vector<SceneFarOff> far_off;
+  double figure_x_m = 0;  ///< where the standing figure stands, beside the pieces
+  Extent extent;          ///< around everything, the figure too
 };
 
 /// Height of the standing figure [m].
 inline constexpr double figure_height_m = 1.75;
+/// Thickness at which a base plate is drawn [m]; by eye, since the contract gives a plate none.
+inline constexpr double plate_thickness_m = 0.012;
 /// Room that the figure takes along the wall [m].
 inline constexpr double figure_width_m = 0.52;
 

@@ -1,10 +1,12 @@
 // The drawing on an elevation sheet: the scene to scale, dimension lines, ground, scale bar.
 #pragma once
 
-#include "studio/drawing/display_list.hpp"
+#include <cstddef>
+
 #include "studio/drawing/elevation.hpp"
 #include "studio/drawing/scene_marks.hpp"
 #include "studio/model/event.hpp"
+#include "studio/paint/display_list.hpp"
 
 namespace quadrille {
 
@@ -14,9 +16,12 @@ struct PanelPlan {
   Units units = Units::metric;
   double scale = 0;
   Placement placement;
-  double bar_y = 0;               ///< top of the scale bar [mm]
-  std::vector<std::size_t> rows;  ///< row of each piece's width dimension, 0 nearest to the floor
-  std::size_t row_count = 0;      ///< of width dimensions, overall and wall rows not counted
+  double bar_y = 0;              ///< top of the scale bar [mm]
+  bool floor_widths = true;      ///< whether widths with plates have lines of their own
+  std::size_t width_rows = 0;    ///< of width dimensions beneath the floor
+  std::size_t walkway_rows = 0;  ///< of labels between those and the floor
+  std::size_t left_columns = 0;  ///< of height dimensions to the left of everything
+  double column_width = 8.2;     ///< mm
 };
 
 /// The largest scale of the series at which the scene and its dimensions fit into `room` [mm]. The scene's extent is

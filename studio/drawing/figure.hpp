@@ -1,7 +1,7 @@
 // The standing figure that gives a drawing its scale.
 #pragma once
 
-#include "studio/drawing/display_list.hpp"
+#include "studio/paint/display_list.hpp"
 
 namespace quadrille {
 

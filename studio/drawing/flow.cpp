@@ -17,19 +17,25 @@ double draw(const Row& row, const Rect& column, double y, Marks* marks) {
   return y + row.height;
 }
 
-/// Fills one column from `place`.
-FlowPlace fill(std::span<const Block> blocks, FlowPlace place, const Rect& column, Marks* marks) {
+/// Fills one column from `place`; the tallest column of all is `tallest` high.
+FlowPlace fill(std::span<const Block> blocks, FlowPlace place, const Rect& column, double tallest, Marks* marks) {
+  constexpr double slack = 1e-9;
   double y = column.y;
   while (place.block < blocks.size()) {
     const Block& block = blocks[place.block];
-    const double gap = y > column.y ? block.gap : 0;
+    const std::vector<Row>& head = place.row > 0 ? block.head_again : block.head;
+    const bool at_top = y <= column.y;
+    const double gap = at_top ? 0 : block.gap, room = column.bottom() - y - gap + slack;
     const double first = place.row < block.rows.size() ? block.rows[place.row].height : 0;
-    if (y > column.y && block.begins_column && place.row == 0) return place;
-    if (y + gap + height_of(block.head) + first > column.bottom() + 1e-9) return place;
+    if (!at_top && block.begins_column && place.row == 0) return place;
+    if (height_of(head) + first > room) return place;
+    const double whole = height_of(block.head) + height_of(block.rows);
+    [[maybe_unused]] const bool fits_elsewhere = whole <= tallest + slack && (!at_top || column.height < tallest);
+    
     y += gap;
-    for (const Row& row : block.head) y = draw(row, column, y, marks);
+    for (const Row& row : head) y = draw(row, column, y, marks);
     for (; place.row < block.rows.size(); ++place.row) {
-      if (y + block.rows[place.row].height > column.bottom() + 1e-9) return place;
+      if (y + block.rows[place.row].height > column.bottom() + slack) return place;
       y = draw(block.rows[place.row], column, y, marks);
     }
     place = {place.block + 1, 0};
@@ -40,14 +46,18 @@ FlowPlace fill(std::span<const Block> blocks, FlowPlace place, const Rect& colum
 }  // namespace
 
 FlowPlace flow(std::span<const Block> blocks, FlowPlace from, std::span<const Rect> columns, Marks* marks) {
-  for (const Rect& column : columns) from = fill(blocks, from, column, marks);
+  double tallest = 0;
+  for (const Rect& column : columns) tallest = std::max(tallest, column.height);
+  for (const Rect& column : columns) from = fill(blocks, from, column, tallest, marks);
   return from;
 }
 
 double flow_height(std::span<const Block> blocks, FlowPlace from, std::size_t count, double most) {
   const auto holds = [&](double height) {
-    const std::vector<Rect> columns(count, Rect{0, 0, 1, height});
-    return flow(blocks, from, columns, nullptr).block == blocks.size();
+    // What a column of the full height can hold must not be split to make the columns shorter.
+    FlowPlace place = from;
+    for (std::size_t i = 0; i < count; ++i) place = fill(blocks, place, {0, 0, 1, height}, most, nullptr);
+    return place.block == blocks.size();
   };
   if (!holds(most)) return most;
   double low = 0, high = most;

@@ -6,7 +6,7 @@
 #include <span>
 #include <vector>
 
-#include "studio/drawing/display_list.hpp"
+#include "studio/paint/display_list.hpp"
 
 namespace quadrille {
 
@@ -15,9 +15,10 @@ struct Row {
   std::function<void(Marks&, const Rect&)> draw;
 };
 
-/// Rows that belong together under a head, which is repeated in every column where they go on.
+/// Rows that belong together under a head. Where they go on in another column, `head_again` stands over them, which
+/// says that they do.
 struct Block {
-  std::vector<Row> head, rows;
+  std::vector<Row> head, rows, head_again;
   double gap = 5;  ///< mm left free before it where it does not begin a column
   bool begins_column = false;
 };
@@ -27,8 +28,9 @@ struct FlowPlace {
   std::size_t block = 0, row = 0;
 };
 
-/// Sets as much as goes into the columns, in order, and returns where to go on. A block begins only where its head and
-/// one row fit. With `marks` null nothing is drawn.
+/// Sets as much as goes into the columns, in order, and returns where to go on. A block that fits into one column is not
+/// split: it begins a column where the rest of the last one is too short for it. A longer one begins only where its
+/// head and one row fit. With `marks` null nothing is drawn.
 FlowPlace flow(std::span<const Block> blocks, FlowPlace from, std::span<const Rect> columns, Marks* marks);
 
 /// The least height, up to `most`, of `count` columns that hold everything from `from`; `most` where they cannot.

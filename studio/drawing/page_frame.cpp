@@ -8,7 +8,8 @@
 
 #include "sdk/number.hpp"
 #include "studio/drawing/sheet_style.hpp"
-#include "studio/drawing/text.hpp"
+#include "studio/model/calendar.hpp"
+#include "studio/paint/text.hpp"
 
 namespace quadrille {
 namespace {
@@ -110,10 +111,9 @@ std::string print_date(const std::string& iso) {
   static constexpr std::array<const char*, 12> months{"January",   "February", "March",    "April",
                                                       "May",       "June",     "July",     "August",
                                                       "September", "October",  "November", "December"};
-  if (iso.size() != 10 || iso[4] != '-' || iso[7] != '-') return iso;
+  if (!is_date(iso)) return iso;
   const auto year = parse_whole(iso.substr(0, 4)), month = parse_whole(iso.substr(5, 2)),
              day = parse_whole(iso.substr(8, 2));
-  if (!year || !month || !day || *year < 1 || *month < 1 || *month > 12 || *day < 1 || *day > 31) return iso;
   return std::to_string(*day) + " " + months[static_cast<std::size_t>(*month - 1)] + " " + std::to_string(*year);
 }
 

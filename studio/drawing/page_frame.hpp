@@ -3,9 +3,9 @@
 
 #include <string>
 
-#include "studio/drawing/display_list.hpp"
 #include "studio/drawing/sheet.hpp"
 #include "studio/model/event.hpp"
+#include "studio/paint/display_list.hpp"
 
 namespace quadrille {
 

@@ -8,7 +8,7 @@
 #include "sdk/number.hpp"
 #include "sdk/units.hpp"
 #include "studio/drawing/sheet_style.hpp"
-#include "studio/drawing/text.hpp"
+#include "studio/paint/text.hpp"
 
 namespace quadrille {
 namespace {
@@ -32,8 +32,7 @@ constexpr std::array<FeetScale, 15> feet_scales{{{8, "1 1/2\" = 1'"},
                                                  {480, "1\" = 40'"},
                                                  {600, "1\" = 50'"},
                                                  {720, "1\" = 60'"}}};
-constexpr std::array<double, 6> metric_scales{10, 20, 25, 50, 75, 100};
-constexpr std::array<double, 5> metric_steps{1.25, 2, 2.5, 5, 10};
+constexpr std::array<double, 9> metric_steps{1, 1.5, 2, 2.5, 3, 4, 5, 7.5, 10};
 
 double feet_scale(double needed) {
   for (const FeetScale& s : feet_scales)
@@ -44,11 +43,32 @@ double feet_scale(double needed) {
 }
 
 double metric_scale(double needed) {
-  for (double s : metric_scales)
-    if (s >= needed) return s;
-  for (double ten = 100;; ten *= 10)
+  for (double ten = 10;; ten *= 10)
     for (double step : metric_steps)
       if (ten * step >= needed) return ten * step;
+}
+
+/// A bar's length in metres or feet, and into how many parts it is divided.
+struct BarLength {
+  double units = 0;
+  int parts = 0;
+};
+constexpr std::array<BarLength, 6> metre_lengths{{{0.1, 4}, {0.2, 4}, {0.5, 5}, {1, 4}, {2, 4}, {5, 5}}};
+constexpr std::array<BarLength, 6> feet_lengths{{{1, 4}, {2, 4}, {5, 5}, {10, 5}, {25, 5}, {50, 5}}};
+
+/// The first from the fourth (third of feet) on that is long enough to read by, or the longest that is not too long.
+BarLength length_of(const std::array<BarLength, 6>& lengths, double unit_mm, double most_mm) {
+  constexpr double handy_mm = 22;
+  const double usual = lengths[3].units == 1 ? 1 : 5;
+  BarLength chosen = lengths[0];
+  for (double ten = 1; ten < 1e9; ten *= 10)
+    for (const BarLength& length : lengths) {
+      const BarLength next{length.units * ten, length.parts};
+      if (next.units <= chosen.units || next.units * unit_mm > most_mm) continue;
+      if (chosen.units >= usual && chosen.units * unit_mm >= handy_mm) return chosen;
+      chosen = next;
+    }
+  return chosen;
 }
 
 void add_segments(ScaleBar& bar, Point2 corner, int segments) {
@@ -85,28 +105,18 @@ std::string print_scale(double scale, Units units) {
 }
 
 ScaleBar scale_bar(double scale, Units units, Point2 corner, double most_mm) {
-  const double unit_m = units == Units::feet ? 5 * metres_per_foot : 1;
-  const double unit_mm = unit_m * 1000 / scale;
-  double count = 1;
-  for (double ten = 1; count * unit_mm < 22 && ten < 1e9; ten *= 10)
-    for (double step : {1.0, 2.0, 5.0})
-      if (count * unit_mm < 22 && ten * step * unit_mm <= most_mm) count = ten * step;
-  ScaleBar bar{count * unit_m, count * unit_mm, {}};
-  // One unit is divided into its feet or quarters, two into halves; more show five or ten whole units.
-  int segments = units == Units::feet ? 5 : 4;
-  if (count == 2) segments = 4;
-  if (count > 2) segments = 5;
-  add_segments(bar, corner, segments);
-  const double top = corner.y + 2.1;
-  const auto figure = [&](double units_along) {
-    const double value = units_along * (units == Units::feet ? 5 : 1);
-    return print_number(value) + (units == Units::feet ? " ft" : " m");
-  };
+  const bool feet = units == Units::feet;
+  const double unit_m = feet ? metres_per_foot : 1;
+  const BarLength bar_length = feet ? length_of(feet_lengths, unit_m * 1000 / scale, most_mm)
+                                    : length_of(metre_lengths, unit_m * 1000 / scale, most_mm);
+  ScaleBar bar{bar_length.units * unit_m, bar_length.units * unit_m * 1000 / scale, {}};
+  add_segments(bar, corner, bar_length.parts);
+  const double top = corner.y + 2.1, part = bar_length.units / bar_length.parts;
   add_figure(bar, corner.x + 1.2, top, "0", 6);
-  add_figure(bar, corner.x + bar.length_mm, top, figure(count), 24);
-  if (count >= 2)
-    add_figure(bar, corner.x + bar.length_mm / (count > 2 ? 5 : 2), top,
-               print_number((count > 2 ? count / 5 : 1) * (units == Units::feet ? 5 : 1)), 8);
+  add_figure(bar, corner.x + bar.length_mm, top, print_number(bar_length.units) + (feet ? " ft" : " m"), 24);
+  // The first division is named where it has a round figure of its own and room for it.
+  if (bar.length_mm / bar_length.parts >= 6 && part >= 1)
+    add_figure(bar, corner.x + bar.length_mm / bar_length.parts, top, print_number(part), 8);
   return bar;
 }
 

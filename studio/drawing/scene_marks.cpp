@@ -4,11 +4,16 @@
 #include <algorithm>
 #include <utility>
 
+#include "sdk/pattern.hpp"
 #include "studio/drawing/figure.hpp"
-#include "studio/drawing/text.hpp"
+#include "studio/drawing/site_marks.hpp"
+#include "studio/paint/text.hpp"
 
 namespace quadrille {
 namespace {
+
+constexpr double letter_height =
+    1.5;  // mm, where the ball is large enough; small and quiet, so that it stays a balloon
 
 void add_shape(const SceneBalloon& b, const Placement& at, const SceneLook& look, Marks& marks) {
   BalloonMark mark;
@@ -16,7 +21,11 @@ void add_shape(const SceneBalloon& b, const Placement& at, const SceneLook& look
   mark.radius = at.length(b.radius_m);
   mark.neck = at.on_page(b.neck_x_m, b.neck_z_m);
   mark.ink = b.ink, mark.finish = b.finish;
-  if (look.letters && mark.radius >= look.letter_radius) mark.letter = slot_letter(b.slot);
+  const bool has_letter = b.slot < std::uint32_t{most_slots};  // a slot beyond is a plugin's mistake
+  if (look.letters && has_letter && mark.radius >= look.letter_radius) {
+    mark.letter = slot_letter(b.slot);
+    mark.letter_share = std::clamp(letter_height / mark.radius, 0.4, 0.7);
+  }
   marks.push_back({Part::drawing, mark});
 }
 
@@ -33,9 +42,8 @@ void add_shape(const SceneRod& rod, const Placement& at, const SceneLook&, Marks
 }
 
 void add_shape(const ScenePlate& plate, const Placement& at, const SceneLook&, Marks& marks) {
-  constexpr double thickness_m = 0.012;  // drawn by eye: the contract gives a plate no thickness
-  const Point2 corner = at.on_page(plate.x_m - plate.width_m / 2, plate.z_m + thickness_m);
-  const Rect rect{corner.x, corner.y, at.length(plate.width_m), std::max(at.length(thickness_m), 0.4)};
+  const Point2 corner = at.on_page(plate.x_m - plate.width_m / 2, plate.z_m + plate_thickness_m);
+  const Rect rect{corner.x, corner.y, at.length(plate.width_m), std::max(at.length(plate_thickness_m), 0.4)};
   marks.push_back(
       shape_mark(Part::drawing, rect_path(rect), {0.55, 0.56, 0.58, 1}, {{0.35, 0.36, 0.38, 1}, 0.13, {}, false}));
 }
@@ -94,11 +102,25 @@ void add_box_label(const Scene& scene, std::size_t index, const Placement& at, c
   marks.push_back({Part::note, TextMark{box, text, style}});
 }
 
+/// Adds each kind of item.
+struct Painted {
+  const Scene& scene;
+  const Placement& at;
+  const SceneLook& look;
+  Marks& marks;
+  void add(const SceneBalloon& b) const { add_shape(b, at, look, marks); }
+  void add(const SceneRod& rod) const { add_shape(rod, at, look, marks); }
+  void add(const ScenePlate& plate) const { add_shape(plate, at, look, marks); }
+  void add(const SceneBox& box) const { add_box(scene.pieces[box.piece], at, look, marks); }
+  void add(const SceneStanding& standing) const {
+    add_structure(scene.structures[standing.structure], at, look, marks);
+  }
+};
+
 }  // namespace
 
-char slot_letter(std::uint32_t slot) { return static_cast<char>('A' + slot % 26); }
-
-Marks scene_marks(const Scene& scene, const Placement& at, const SceneLook& look, double floor_from, double floor_to) {
+Marks scene_marks(const Scene& scene, const Placement& at, const SceneLook& look, double floor_from, double floor_to,
+                  const Marks& behind) {
   Marks marks;
   marks.reserve(scene.items.size() + 16);
   if (scene.wall) add_wall(*scene.wall, at, look, marks);
@@ -109,12 +131,13 @@ Marks scene_marks(const Scene& scene, const Placement& at, const SceneLook& look
   }
   const Pen floor{look.line, 0.35, {}, false};
   marks.push_back(stroked_mark(Part::floor, line_path({floor_from, at.origin.y}, {floor_to, at.origin.y}), floor));
-  for (const SceneItem& item : scene.items)
-    std::visit([&](const auto& shape) { add_shape(shape, at, look, marks); }, item.shape);
-  for (const ScenePiece& piece : scene.pieces)
-    if (piece.shown != Shown::built) add_box(piece, at, look, marks);
+  add_walkways(scene, at, {floor_from, floor_to}, marks);
+  marks.insert(marks.end(), behind.begin(), behind.end());
+  const Painted painted{scene, at, look, marks};
+  for (const SceneItem& item : scene.items) std::visit([&](const auto& shape) { painted.add(shape); }, item.shape);
   for (std::size_t i = 0; i < scene.pieces.size(); ++i)
     if (scene.pieces[i].shown != Shown::built) add_box_label(scene, i, at, look, marks);
+  add_site_labels(scene, at, look, {floor_from, floor_to}, marks);
   return marks;
 }
 

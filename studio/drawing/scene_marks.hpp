@@ -1,8 +1,11 @@
 // A scene as marks: the same for paper and for the screen.
 #pragma once
 
-#include "studio/drawing/display_list.hpp"
+#include <optional>
+
+#include "sdk/units.hpp"
 #include "studio/drawing/elevation.hpp"
+#include "studio/paint/display_list.hpp"
 
 namespace quadrille {
 
@@ -21,19 +24,18 @@ struct Placement {
 };
 
 struct SceneLook {
-  bool letters = false;        ///< slot letters on balloons that are large enough to carry one
-  double letter_radius = 2.4;  ///< mm: the smallest ball that carries a letter
+  bool letters = false;         ///< slot letters on balloons that are large enough to carry one
+  double letter_radius = 1.75;  ///< mm: the smallest ball that carries a letter
   bool figure = true;
-  Ink line{0.25, 0.25, 0.28, 1};     ///< floor, outlines, notes
-  Ink wall{0.975, 0.972, 0.962, 1};  ///< the wall's face
+  std::optional<LengthStyle> measures;  ///< of structures and walkways, in their labels; none: their names alone
+  Ink line{0.25, 0.25, 0.28, 1};        ///< floor, outlines, notes
+  Ink wall{0.975, 0.972, 0.962, 1};     ///< the wall's face
   Ink figure_ink{0.83, 0.83, 0.85, 1};
 };
 
-/// Wall, figure, pieces far to near, boxes with their labels, floor line from `floor_from` to `floor_to` [mm].
+/// Wall, figure, `behind`, pieces, boxes and structures far to near, floor line from `floor_from` to `floor_to` [mm],
+/// labels of boxes, structures and walkways. Structures and their labels stay between the ends of the floor line.
 Marks scene_marks(const Scene& scene, const Placement& placement, const SceneLook& look, double floor_from,
-                  double floor_to);
-
-/// "A" for slot 0; after Z it begins anew, since a piece has at most six slots.
-char slot_letter(std::uint32_t slot);
+                  double floor_to, const Marks& behind = {});
 
 }  // namespace quadrille

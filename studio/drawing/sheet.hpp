@@ -6,21 +6,24 @@
 #include <string>
 #include <vector>
 
-#include "studio/drawing/display_list.hpp"
 #include "studio/model/built_event.hpp"
 #include "studio/model/event.hpp"
 #include "studio/model/palette.hpp"
+#include "studio/paint/display_list.hpp"
 #include "studio/takeoff/count.hpp"
 
 namespace quadrille {
 
 enum class Paper { a4, letter, a3, tabloid };
 
+/// The paper that offices use where people reckon so: letter with feet, A4 with metres.
+constexpr Paper usual_paper(Units units) { return units == Units::feet ? Paper::letter : Paper::a4; }
+
 struct SheetOptions {
-  Paper paper = Paper::a4;
+  std::optional<Paper> paper;       ///< none: the usual one for the event's own units
   std::optional<Units> units;       ///< none: the event's own
   std::optional<std::string> area;  ///< id or name of the only area to draw
-  bool letters = false;             ///< slot letters on the balloons that are large enough to carry one
+  bool letters = true;              ///< slot letters on the balloons that are large enough to carry one
 };
 
 /// Everything a sheet reads. All are borrowed and must outlive the call.
@@ -32,7 +35,7 @@ struct SheetInput {
 };
 
 /// The elevation of each area, to a stated scale, with dimensions, colour key, totals and title block; one area a page
-/// (tables that do not fit go on to further pages). The tables of all balloons and supplies stand beside the drawing
+/// (tables that do not fit go on to further pages), all pages turned the same way. The tables of all balloons and supplies stand beside the drawing
 /// where the event has one area, and on a page of their own where it has several; not with `options.area`, since they
 /// are about the whole event. Empty where `options.area` names no area of the event.
 std::vector<Page> elevation_sheet(const SheetInput& input, const SheetOptions& options);

@@ -1,7 +1,7 @@
 // One look for all sheets: type sizes [pt], line widths [mm], inks.
 #pragma once
 
-#include "studio/drawing/display_list.hpp"
+#include "studio/paint/display_list.hpp"
 
 namespace quadrille {
 

@@ -3,23 +3,28 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 #include <utility>
 
-#include "sdk/number.hpp"
+#include "sdk/pattern.hpp"
+#include "sdk/quantity.hpp"
 #include "studio/drawing/dimension.hpp"
 #include "studio/drawing/scene_marks.hpp"
 #include "studio/drawing/sheet_style.hpp"
-#include "studio/drawing/text.hpp"
+#include "studio/paint/text.hpp"
+#include "studio/takeoff/print.hpp"
 
 namespace quadrille {
 namespace {
 
-constexpr double row_height = 5.6, line_height = 4.4, first_line = 1.85, swatch_radius = 1.9, swatch_room = 6;
+constexpr double row_height = 5.6, line_height = 4.4, swatch_radius = 1.9, swatch_room = 6;
 
 const TextStyle body = type(pt_body, ink_text);
 const TextStyle body_bold = type(pt_body, ink_text, Face::bold);
 const TextStyle figures = type(pt_body, ink_text, Face::regular, Across::right);
 const TextStyle caption = type(pt_caption, ink_quiet);
+
+constexpr const char* continued = ", continued";
 
 /// Height of `text` in a row of the table: one line, or up to three where it is long.
 double wrapped(const std::string& text, const TextStyle& style, double width) {
@@ -31,7 +36,7 @@ double below(double height) { return height > line_height ? 2.2 : 1.2; }
 
 void add_swatch(Marks& marks, Part part, double x, double y, const Colour* colour) {
   BalloonMark swatch;
-  swatch.centre = swatch.neck = {x + swatch_radius, y + first_line};
+  swatch.centre = swatch.neck = {x + swatch_radius, y + capital_middle(body)};
   swatch.radius = swatch_radius;
   swatch.ink = ink_of(colour);
   swatch.finish = colour ? colour->finish : Finish::matte;
@@ -55,34 +60,47 @@ std::string plural(std::int64_t count, const char* one, const char* many) {
   return std::to_string(count) + " " + (count == 1 ? one : many);
 }
 
-/// Measures and counts of a piece; either may be empty.
+/// Measures, counts and opening of a piece; each may be empty.
 struct Description {
-  std::string size, counts;
+  std::string size, counts, opening;
 };
+
+std::string describe(const Opening& opening, LengthStyle lengths) {
+  std::string text = "Opening " + print_length(opening.width_m(), lengths) + " wide";
+  if (opening.between_plates_m() < opening.width_m() - 0.005)
+    text += " (" + print_length(opening.between_plates_m(), lengths) + " between plates)";
+  if (opening.height_m) text += ", " + print_length(*opening.height_m, lengths) + " high";
+  return text;
+}
 
 Description describe(const ScenePiece& shown, const PieceCount* count, LengthStyle lengths) {
   Description text;
   if (!shown.size_known) return text;
-  text.size =
-      print_length(shown.extent.width(), lengths) + " wide, " + print_length(shown.extent.height(), lengths) + " high";
+  text.size = print_length(shown.extent.width(), lengths) + " wide, ";
+  if (shown.plates_stand_out()) text.size += print_length(shown.standing().width(), lengths) + " with plates, ";
+  text.size += print_length(shown.extent.height(), lengths) + " high";
+  if (shown.opening) text.opening = describe(*shown.opening, lengths);
   if (!count || shown.shown == Shown::refused) return text;
   if (count->clusters > 0) text.counts = plural(count->clusters, "cluster", "clusters") + ", ";
   text.counts += plural(count->balloons, "balloon", "balloons");
   return text;
 }
 
-/// On one line where both go on it, otherwise on two.
+/// Size and counts on one line where both go on it, otherwise on two; the opening on its own.
 std::vector<Row> description_rows(const Description& text, double width) {
   const TextStyle style = type(pt_body, ink_quiet);
+  std::vector<std::string> lines{text.size};
   const std::string both = text.size + ", " + text.counts;
-  std::vector<Row> rows;
-  if (text.size.empty()) return rows;
-  if (text.counts.empty() || text_width(both, style) <= width) {
-    rows.push_back(paragraph(Part::key, text.counts.empty() ? text.size : both, style, width, 1));
-  } else {
-    rows.push_back(paragraph(Part::key, text.size, style, width, 0));
-    rows.push_back(paragraph(Part::key, text.counts, style, width, 1));
+  if (!text.counts.empty()) {
+    if (text_width(both, style) <= width)
+      lines.back() = both;
+    else
+      lines.push_back(text.counts);
   }
+  if (!text.opening.empty()) lines.push_back(text.opening);
+  std::vector<Row> rows;
+  for (const std::string& line : lines)
+    if (!line.empty()) rows.push_back(paragraph(Part::key, line, style, width, &line == &lines.back() ? 1 : 0.4));
   return rows;
 }
 
@@ -94,7 +112,8 @@ Row slot_row(const PlacedPiece& placed, std::size_t slot, std::int64_t balloons,
   std::string name = colour ? colour->name : "no colour";
   if (!colour && slot < placed.colours.size() && !placed.colours[slot].colour.empty())
     name = "unknown colour \"" + placed.colours[slot].colour + "\"";
-  const std::string letter(1, slot_letter(static_cast<std::uint32_t>(slot)));
+  // A slot beyond the alphabet comes only out of a damaged file and has no letter.
+  const std::string letter = slot < 26 ? std::string(1, slot_letter(static_cast<std::uint32_t>(slot))) : "";
   const double room = input.width - swatch_room - key_letter - key_count;
   const double height = wrapped(name, body, room);
   return {height + below(height), [=](Marks& marks, const Rect& at) {
@@ -109,22 +128,18 @@ Row slot_row(const PlacedPiece& placed, std::size_t slot, std::int64_t balloons,
 }
 
 Row name_row(const std::string& name, const std::string& number, double width) {
-  const double indent = number.empty() ? 0 : swatch_room;
+  const double indent = number.empty() ? 0 : std::max(swatch_room, 2 * ring_half_width(number) + 1.6);
   const std::string text = name.empty() ? "Unnamed piece" : name;
   const double height = wrapped(text, body_bold, width - indent);
   return {height + 0.4, [=](Marks& marks, const Rect& at) {
-            if (!number.empty()) add_ring(marks, Part::key, {at.x + 2.1, at.y + first_line}, number);
+            if (!number.empty())
+              add_ring(marks, Part::key, {at.x + ring_half_width(number), at.y + capital_middle(body_bold)}, number);
             marks.push_back(text_mark(Part::key, {at.x + indent, at.y, at.width - indent, height}, text, body_bold));
           }};
 }
 
 /// Columns of the balloon table behind the colour: size, inflated, count.
 constexpr double size_room = 11, inflated_room = 17, count_room = 13;
-
-std::string print_inflated(double metres, LengthStyle lengths) {
-  if (lengths == LengthStyle::metres) return print_fixed(metres * 100, 1) + " cm";
-  return print_fixed(metres / metres_per_inch, 1) + " in";
-}
 
 Row balloon_row(const BalloonLine& line, const TableInput& input) {
   const Colour* colour = find_colour(input.palettes, line.colour);
@@ -169,18 +184,11 @@ Row sum_row(std::int64_t total) {
           }};
 }
 
-std::string print_quantity(const SupplyLine& line, LengthStyle lengths) {
-  if (line.unit == "m") return print_length(line.quantity, lengths);
-  if (line.unit == "kg")
-    return print_mass(line.quantity, lengths == LengthStyle::metres ? MassStyle::kilograms : MassStyle::pounds);
-  const bool whole = line.quantity == std::floor(line.quantity);
-  const std::string number = print_fixed(line.quantity, whole ? 0 : 2);
-  return line.unit == "piece" ? number : number + " " + line.unit;
-}
+std::string name_of(const SupplyLine& line) { return line.name.empty() ? line.key : line.name; }
 
 Row supply_row(const SupplyLine& line, const TableInput& input) {
   constexpr double quantity_room = 20;
-  const std::string name = line.name.empty() ? line.key : line.name, quantity = print_quantity(line, input.lengths);
+  const std::string name = name_of(line), quantity = print_quantity(line, input.lengths);
   const double room = input.width - quantity_room, height = wrapped(name, body, room - 2);
   return {
       height + 1.2, [=](Marks& marks, const Rect& at) {
@@ -189,13 +197,17 @@ Row supply_row(const SupplyLine& line, const TableInput& input) {
       }};
 }
 
+/// By name, capitals and small letters alike; any byte beyond ASCII counts as it is.
+bool comes_before(const SupplyLine& a, const SupplyLine& b) {
+  const std::string first = in_lower_case(name_of(a)), second = in_lower_case(name_of(b));
+  return std::tie(first, a.key, a.unit) < std::tie(second, b.key, b.unit);
+}
+
 Row heading_row(Part part, const std::string& text, double width) {
   return paragraph(part, text, type(pt_heading, ink_text, Face::bold), width, 1.6);
 }
 
 }  // namespace
-
-std::string print_nominal(double inches) { return print_number(inches) + " in"; }
 
 Block key_block(const PlacedPiece& placed, const ScenePiece& shown, const std::string& number,
                 const TableInput& input) {
@@ -207,6 +219,8 @@ Block key_block(const PlacedPiece& placed, const ScenePiece& shown, const std::s
   for (Row& row : description_rows(describe(shown, count, input.lengths), input.width))
     block.head.push_back(std::move(row));
   block.head.push_back(rule(Part::key, 0.6, 1.8));
+  block.head_again = {name_row((placed.name.empty() ? "Unnamed piece" : placed.name) + continued, number, input.width),
+                      rule(Part::key, 0.6, 1.8)};
   if (count && shown.shown != Shown::refused)
     for (std::size_t slot = 0; slot < count->by_slot.size(); ++slot)
       if (count->by_slot[slot] > 0) block.rows.push_back(slot_row(placed, slot, count->by_slot[slot], input));
@@ -216,18 +230,41 @@ Block key_block(const PlacedPiece& placed, const ScenePiece& shown, const std::s
 }
 
 Block balloon_block(const std::string& heading, const TableInput& input) {
-  Block block{{}, {}, 7, false};
-  block.head = {heading_row(Part::totals, heading, input.width), balloon_captions(input.width),
-                rule(Part::totals, 0.2, 1.8)};
+  Block block{{}, {}, {}, 7, false};
+  const auto head = [&](const std::string& text) {
+    return std::vector<Row>{heading_row(Part::totals, text, input.width), balloon_captions(input.width),
+                            rule(Part::totals, 0.2, 1.8)};
+  };
+  block.head = head(heading), block.head_again = head(heading + continued);
   for (const BalloonLine& line : input.count.balloons) block.rows.push_back(balloon_row(line, input));
   block.rows.push_back(sum_row(input.count.total_balloons));
   return block;
 }
 
 Block supply_block(const std::string& heading, const TableInput& input) {
-  Block block{{}, {}, 7, false};
-  block.head = {heading_row(Part::supplies, heading, input.width), rule(Part::supplies, 0.2, 1.8)};
-  for (const SupplyLine& line : input.count.supplies) block.rows.push_back(supply_row(line, input));
+  Block block{{}, {}, {}, 7, false};
+  const auto head = [&](const std::string& text) {
+    return std::vector<Row>{heading_row(Part::supplies, text, input.width), rule(Part::supplies, 0.2, 1.8)};
+  };
+  block.head = head(heading), block.head_again = head(heading + continued);
+  std::vector<SupplyLine> lines = input.count.supplies;
+  std::stable_sort(lines.begin(), lines.end(), comes_before);
+  for (const SupplyLine& line : lines) block.rows.push_back(supply_row(line, input));
+  return block;
+}
+
+Block far_off_block(const Scene& scene, const TableInput& input) {
+  Block block{{}, {}, {}, 7, false};
+  const auto head = [&](const std::string& text) {
+    return std::vector<Row>{heading_row(Part::key, text, input.width), rule(Part::key, 0.2, 1.8)};
+  };
+  block.head = head("Beyond this drawing"), block.head_again = head("Beyond this drawing" + std::string(continued));
+  for (const SceneFarOff& thing : scene.far_off) {
+    const std::string text = (thing.name.empty() ? "Unnamed structure or walkway" : thing.name) + ": " +
+                             print_length(std::abs(thing.beyond_m), input.lengths) + " further to the " +
+                             (thing.beyond_m < 0 ? "left" : "right");
+    block.rows.push_back(paragraph(Part::key, text, type(pt_body, ink_quiet), input.width, 1.2));
+  }
   return block;
 }
 

@@ -27,10 +27,10 @@ Block key_block(const PlacedPiece& placed, const ScenePiece& shown, const std::s
 /// Balloons by colour, nominal size and inflated diameter, and their sum.
 Block balloon_block(const std::string& heading, const TableInput& input);
 
-/// Supplies with their quantities; no rows where there are none.
+/// Supplies with their quantities, ordered by name; no rows where there are none.
 Block supply_block(const std::string& heading, const TableInput& input);
 
-/// "11 in": a balloon's nominal size.
-std::string print_nominal(double inches);
+/// What the site has too far to the side to be drawn, and how far; no rows where there is nothing.
+Block far_off_block(const Scene& scene, const TableInput& input);
 
 }  // namespace quadrille

@@ -1,12 +1,10 @@
 // Pixels and metres of the elevation.
 #include "studio/drawing/view.hpp"
 
-#include <cairo.h>
-
 #include <algorithm>
 #include <cmath>
 
-#include "studio/drawing/painter.hpp"
+#include "studio/paint/painter.hpp"
 
 namespace quadrille {
 namespace {
@@ -24,15 +22,31 @@ double distance_to_segment(Point2 p, Point2 a, Point2 b) {
   return std::hypot(p.x - a.x - t * dx, p.y - a.y - t * dy);
 }
 
-bool hit(const SceneBalloon& b, Point2 p, double) { return std::hypot(p.x - b.x_m, p.y - b.z_m) <= b.radius_m; }
-bool hit(const SceneRod& rod, Point2 p, double reach) {
-  for (std::size_t i = 1; i < rod.points_m.size(); ++i)
-    if (distance_to_segment(p, rod.points_m[i - 1], rod.points_m[i]) <= rod.width_m / 2 + reach) return true;
-  return false;
-}
-bool hit(const ScenePlate& plate, Point2 p, double reach) {
-  return std::abs(p.x - plate.x_m) <= plate.width_m / 2 + reach && std::abs(p.y - plate.z_m) <= reach;
-}
+/// The piece whose item lies within `reach` of a point; nothing where it is not hit.
+struct Hit {
+  const Scene& scene;
+  Point2 at;
+  double reach;
+  using Index = std::optional<std::size_t>;
+  Index operator()(const SceneBalloon& b) const {
+    return std::hypot(at.x - b.x_m, at.y - b.z_m) <= b.radius_m ? Index(b.piece) : Index();
+  }
+  Index operator()(const SceneRod& rod) const {
+    for (std::size_t i = 1; i < rod.points_m.size(); ++i)
+      if (distance_to_segment(at, rod.points_m[i - 1], rod.points_m[i]) <= rod.width_m / 2 + reach) return rod.piece;
+    return {};
+  }
+  Index operator()(const ScenePlate& plate) const {
+    const bool hit = std::abs(at.x - plate.x_m) <= plate.width_m / 2 + reach && std::abs(at.y - plate.z_m) <= reach;
+    return hit ? Index(plate.piece) : Index();
+  }
+  Index operator()(const SceneBox& box) const {
+    const Extent& e = scene.pieces[box.piece].extent;
+    const bool hit = at.x >= e.left && at.x <= e.right && at.y >= e.floor && at.y <= e.top;
+    return hit ? Index(box.piece) : Index();
+  }
+  Index operator()(const SceneStanding&) const { return {}; }
+};
 
 }  // namespace
 
@@ -64,26 +78,15 @@ void paint_scene(cairo_t* cairo, const Scene& scene, const View& view, double wi
                  BalloonStamps& stamps) {
   const double mm = 1 / pixels_per_millimetre;
   const Placement placement{view.pixels_per_metre * mm, {view.origin_x_px * mm, view.origin_y_px * mm}};
-  cairo_save(cairo);
-  cairo_scale(cairo, pixels_per_millimetre, pixels_per_millimetre);
-  paint_marks(cairo, scene_marks(scene, placement, look, 0, width_px * mm), stamps);
-  cairo_restore(cairo);
+  paint_marks(cairo, scene_marks(scene, placement, look, 0, width_px * mm), stamps, pixels_per_millimetre);
 }
 
 std::optional<std::string> piece_at(const Scene& scene, const View& view, double x_px, double y_px, double reach_px) {
   const Point2 p = view.to_metres(x_px, y_px);
   const double reach = reach_px / view.pixels_per_metre;
-  for (std::size_t i = scene.pieces.size(); i-- > 0;) {
-    const ScenePiece& piece = scene.pieces[i];
-    const Extent& e = piece.extent;
-    if (piece.shown != Shown::built && p.x >= e.left && p.x <= e.right && p.y >= e.floor && p.y <= e.top)
-      return piece.id;
-  }
-  for (std::size_t i = scene.items.size(); i-- > 0;) {
-    const auto& shape = scene.items[i].shape;
-    if (std::visit([&](const auto& s) { return hit(s, p, reach); }, shape))
-      return scene.pieces[std::visit([](const auto& s) { return s.piece; }, shape)].id;
-  }
+  const Hit hit{scene, p, reach};
+  for (std::size_t i = scene.items.size(); i-- > 0;)
+    if (const auto piece = std::visit(hit, scene.items[i].shape)) return scene.pieces[*piece].id;
   return std::nullopt;
 }
 

@@ -4,9 +4,9 @@
 #include <optional>
 #include <string>
 
-#include "studio/drawing/balloon_stamps.hpp"
 #include "studio/drawing/elevation.hpp"
 #include "studio/drawing/scene_marks.hpp"
+#include "studio/paint/balloon_stamps.hpp"
 
 typedef struct _cairo cairo_t;
 

@@ -8,8 +8,8 @@
 
 #include "studio/drawing/scene_marks.hpp"
 #include "studio/drawing/view.hpp"
-#include "tests/drawing/picture.hpp"
 #include "tests/drawing/sample.hpp"
+#include "tests/paint/picture.hpp"
 
 using namespace quadrille;
 
@@ -202,4 +202,22 @@ TEST_CASE("fit shows everything; zooming keeps the point under the pointer and i
   for (int i = 0; i < 400; ++i) nearer = zoomed(nearer, 0.5, 10, 10);
   CHECK(nearer.pixels_per_metre == least_pixels_per_metre);
   CHECK(panned(view, 5, -7).origin_y_px == view.origin_y_px - 7);
+}
+
+TEST_CASE("the box of a piece that is missing is painted at its depth") {
+  // Boxes lay over everything, so that one far behind hid what stood before it.
+  for (const double y : {1.0, -1.0}) {
+    sample::Job job = job_with({{sample::placed("ball", "Ball", 0, {"rosewood"}), one_balloon({0, 0, 1}, 0.5, 0)}});
+    job.event.areas[0].edit([&](Area& area) {
+      PlacedPiece missing = sample::placed("m", "Ribbon wall", 0, {});
+      missing.type = "ribbon-wall", missing.y_m = y, missing.last_built = LastBuilt{2, 2, 0.3, 0, {}};
+      area.pieces.push_back(missing);
+    });
+    const Scene scene = scene_of_job(job);
+    REQUIRE(scene.items.size() == 2);
+    CHECK(std::holds_alternative<SceneBox>(scene.items[y > 0 ? 0 : 1].shape));
+    const View view{100, 150, 250};
+    CHECK(piece_at(scene, view, 150, 150) == (y > 0 ? "ball" : "m"));
+    CHECK(piece_at(scene, view, 240, 150) == "m");
+  }
 }

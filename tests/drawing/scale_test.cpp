@@ -9,7 +9,7 @@
 
 using namespace quadrille;
 
-TEST_CASE("the metric series is that of ISO 5455 with the steps of scale rulers") {
+TEST_CASE("the metric series holds that of ISO 5455 and steps between its scales") {
   // ISO 5455:1979, table of reduction scales (from memory): 1:10 1:20 1:50 1:100 1:200 1:500 1:1000 1:2000 1:5000
   // 1:10000.
   for (double scale : {10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0, 2000.0, 5000.0, 10000.0}) {
@@ -17,8 +17,11 @@ TEST_CASE("the metric series is that of ISO 5455 with the steps of scale rulers"
     CHECK(fitting_scale(scale / 10, 0.001, 100, 100, Units::metric) == scale);
     CHECK(print_scale(scale, Units::metric) == "1:" + print_number(scale));
   }
+  // 2.1 m in 100 mm need 1:21, 2.6 m 1:26, 3.1 m 1:31, 4.1 m 1:41: from 1:25 to 1:50 at once wasted half a sheet.
   CHECK(fitting_scale(2.1, 1, 100, 100, Units::metric) == 25);
-  CHECK(fitting_scale(1, 2.6, 100, 100, Units::metric) == 50);
+  CHECK(fitting_scale(2.6, 1, 100, 100, Units::metric) == 30);
+  CHECK(fitting_scale(1, 3.1, 100, 100, Units::metric) == 40);
+  CHECK(fitting_scale(4.1, 1, 100, 100, Units::metric) == 50);
 }
 
 TEST_CASE("scales in feet are said as inches to the foot") {
@@ -35,7 +38,7 @@ TEST_CASE("whatever the size, it fits, and the next finer scale would not by muc
     for (Units units : {Units::metric, Units::feet}) {
       const double scale = fitting_scale(size, size / 3, 180, 120, units);
       CHECK(size * 1000 / scale <= 180 * (1 + 1e-6));
-      if (scale > 10) CHECK(size * 1000 / scale > 180 / 2.55);
+      if (scale > 10) CHECK(size * 1000 / scale > 180 / (units == Units::metric ? 1.51 : 2.55));
     }
 }
 
@@ -45,10 +48,21 @@ TEST_CASE("a scale bar is as long as it says, at every scale") {
       const double scale = fitting_scale(size, size / 2, 180, 120, units);
       const ScaleBar bar = scale_bar(scale, units, {10, 20}, 120);
       CHECK(bar.length_mm * scale / 1000 == doctest::Approx(bar.length_m).epsilon(1e-12));
-      CHECK(bar.length_mm <= 200);
-      // Whole metres, or whole five feet (0.3048 m by definition).
-      const double units_long = bar.length_m / (units == Units::feet ? 5 * 0.3048 : 1);
+      CHECK(bar.length_mm <= 120);  // 5 ft at 1:8 came out 190 mm long
+      // Whole metres, or whole feet (0.3048 m by definition): of five where five are not too long.
+      const double five = 5 * 0.3048 * 1000 / scale <= 120 ? 5 : 1;
+      const double units_long = bar.length_m / (units == Units::feet ? five * 0.3048 : 1);
       CHECK(units_long == doctest::Approx(std::round(units_long)).epsilon(1e-12));
       CHECK(units_long >= 0.999);
     }
+}
+
+TEST_CASE("a scale bar that may not be long is of parts of a metre or single feet") {
+  // At 1:10 a metre is 100 mm, half a metre 50 mm, a fifth 20 mm; at 1:8 five feet are 190.5 mm, two 76.2, one 38.1.
+  CHECK(scale_bar(10, Units::metric, {}, 99).length_m == 0.5);
+  CHECK(scale_bar(10, Units::metric, {}, 40).length_m == 0.2);
+  CHECK(scale_bar(10, Units::metric, {}, 100).length_m == 1);
+  CHECK(scale_bar(8, Units::feet, {}, 120).length_m == doctest::Approx(2 * 0.3048));
+  CHECK(scale_bar(8, Units::feet, {}, 40).length_m == doctest::Approx(0.3048));
+  CHECK(scale_bar(8, Units::feet, {}, 200).length_m == doctest::Approx(5 * 0.3048));
 }

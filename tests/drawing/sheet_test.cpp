@@ -7,9 +7,9 @@
 #include <string>
 
 #include "sdk/units.hpp"
-#include "studio/drawing/output.hpp"
-#include "tests/drawing/picture.hpp"
+#include "studio/paint/output.hpp"
 #include "tests/drawing/sheets.hpp"
+#include "tests/paint/picture.hpp"
 
 using namespace quadrille;
 
@@ -169,10 +169,16 @@ TEST_CASE("tables that do not fit go on to further pages, and no row is lost") {
     CHECK(swatches == count.balloons.size());
     CHECK(swatches == 40);
     CHECK(in_key == 42);  // seven pieces of six slots
+    // No piece is split under the same heading twice: where its rows go on, its heading says so.
+    for (int i = 1; i <= 7; ++i) {
+      const std::string heading = numbered("Arch no. ", i) + "\n", all = all_text(pages);
+      CHECK(all.find(heading) == all.rfind(heading));
+    }
   }
 }
 
-TEST_CASE("letters stand on the balloons only when asked for") {
+TEST_CASE("letters stand on the balloons, unless they are switched off or the balloons are too small on paper") {
+  // Without them readers who do not tell the colours apart could not tell the slots apart.
   const auto lettered = [](const std::vector<Page>& pages) {
     return std::count_if(pages[0].marks.begin(), pages[0].marks.end(), [](const Mark& m) {
       const auto* b = std::get_if<BalloonMark>(&m.shape);
@@ -180,7 +186,61 @@ TEST_CASE("letters stand on the balloons only when asked for") {
     });
   };
   SheetOptions options;
+  CHECK(lettered(sheet(sample::one_arch(), options)) == 76);
+  options.letters = false;
   CHECK(lettered(sheet(sample::one_arch(), options)) == 0);
   options.letters = true;
-  CHECK(lettered(sheet(sample::one_arch(), options)) == 76);
+  // An arch 30 m wide is drawn at 1:200 or so: its balloons of 0.28 m come out smaller than 2 mm.
+  const auto wide =
+      changed([](sample::Job& job, Area&) { job.built["p1"] = sample::built(sample::arch(15, 120, 0.28)); });
+  CHECK(lettered(sheet(wide, options)) == 0);
+}
+
+TEST_CASE("the paper is that of the event's units unless one is asked for, and all pages are turned the same way") {
+  // Letter is 8.5 in × 11 in, A4 210 mm × 297 mm (ISO 216).
+  sample::Job job = sample::one_arch();
+  const auto shorter = [](const Page& page) { return std::min(page.width, page.height); };
+  CHECK(shorter(sheet(job).front()) == doctest::Approx(8.5 * 25.4));
+  CHECK(shorter(sheet(job, in_metres()).front()) == doctest::Approx(8.5 * 25.4));  // the paper stays the house's own
+  job.event.units = Units::metric;
+  CHECK(shorter(sheet(job).front()) == 210);
+  // A gate that is drawn best upright beside a row of columns that is drawn best lying.
+  Area row;
+  row.id = "a2", row.name = "Aisle";
+  for (int i = 0; i < 9; ++i) {
+    const std::string id = numbered("c", i);
+    row.pieces.push_back(sample::placed(id, "Column", 1.2 * i, {"lagoon"}));
+    job.built[id] = sample::built(sample::column(2, 0.2));
+  }
+  job.event.areas.push_back(row);
+  const std::vector<Page> pages = sheet(job);
+  REQUIRE(pages.size() >= 3);
+  for (const Page& page : pages) CHECK(page.width == pages[0].width);
+}
+
+TEST_CASE("a page of tables does not carry the memory of the drawing before it") {
+  // Each of 150 pages of tables was made from a copy of the drawn page: 5.4 GB for 2,000 arches.
+  for (const HardCase& hard : hard_cases()) {
+    if (hard.name != "40 colours") continue;
+    const std::vector<Page> pages = sheet(hard.job);
+    REQUIRE(pages.size() > 1);
+    CHECK(pages[0].marks.size() > 300);
+    for (std::size_t i = 1; i < pages.size(); ++i) CHECK(pages[i].marks.capacity() < 2 * pages[i].marks.size());
+  }
+}
+
+TEST_CASE("supplies stand in the order of their names, which is what people look for") {
+  const auto job = changed([](sample::Job& j, Area&) {
+    Piece piece = sample::arch(1.2, 19, 0.23);
+    piece.supplies = {
+        {"z-key", "anchor line", "m", 3}, {"a-key", "Zip ties", "piece", 20}, {"m-key", "Base", "piece", 2}};
+    j.built["p1"] = sample::built(piece);
+  });
+  const std::string text = all_text(sheet(job));
+  CHECK(text.find("anchor line") < text.find("Base"));
+  CHECK(text.find("Base") < text.find("Zip ties"));
+}
+
+TEST_CASE("the sheet says that it is to be printed at actual size") {
+  CHECK(has(all_text(sheet(sample::one_arch())), "Print at actual size"));
 }

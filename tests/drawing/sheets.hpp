@@ -124,6 +124,42 @@ inline std::vector<HardCase> hard_cases() {
                        job.built[id] = sample::built(sample::column(2, 0.2));
                      }
                    })});
+  cases.push_back({"120 columns", changed([](sample::Job& job, Area& area) {
+                     area.pieces.clear();
+                     for (int i = 0; i < 120; ++i) {
+                       const std::string id = numbered("c", i);
+                       area.pieces.push_back(sample::placed(id, "Column", 0.9 * i, {"lagoon", "brass"}));
+                       job.built[id] = sample::built(sample::column(2, 0.2));
+                     }
+                   })});
+  cases.push_back({"busy site", changed([](sample::Job& job, Area& area) {
+                     area.wall_width_m = 9, area.wall_height_m = 3.4;
+                     for (int i = 0; i < 3; ++i) {
+                       const std::string id = numbered("arch", i);
+                       area.pieces.push_back(sample::placed(id, "Arch within", 2.0 + 2.1 * i, {"lagoon", "ink"}));
+                       job.built[id] = sample::built(sample::arch(0.7 + 0.2 * i, 12 + 2 * i, 0.2, 0.2 + 0.1 * i));
+                     }
+                     constexpr StructureKind kinds[] = {
+                         StructureKind::wall, StructureKind::post,    StructureKind::tree, StructureKind::railing,
+                         StructureKind::beam, StructureKind::vehicle, StructureKind::other};
+                     double x = -1.5;
+                     for (const StructureKind kind : kinds) {
+                       Structure s;
+                       s.id = numbered("s", static_cast<int>(kind)), s.name = "Something that stands here";
+                       s.kind = kind, s.x_m = x, s.y_m = x > 3 ? -1 : 2,
+                       s.height_m = kind == StructureKind::tree ? 14 : 2.2;
+                       area.structures.push_back(s);
+                       x += 1.6;
+                     }
+                     Structure far = area.structures[2];
+                     far.x_m = -40, far.name = "The old oak";
+                     area.structures.push_back(far);
+                     for (int i = 0; i < 5; ++i) {
+                       Walkway w;
+                       w.id = numbered("w", i), w.name = "Way from the kitchen", w.x_m = 0.6 * i, w.width_m = 1.2;
+                       area.walkways.push_back(w);
+                     }
+                   })});
   cases.push_back({"missing and refused", changed([](sample::Job& job, Area& area) {
                      PlacedPiece missing = sample::placed("m", "Ribbon wall", 5, {"lagoon"});
                      missing.type = "ribbon-wall";

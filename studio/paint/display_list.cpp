@@ -1,5 +1,5 @@
 // The common shapes as paths.
-#include "studio/drawing/display_list.hpp"
+#include "studio/paint/display_list.hpp"
 
 #include <cstddef>
 #include <utility>

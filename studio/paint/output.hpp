@@ -5,7 +5,7 @@
 #include <string>
 
 #include "sdk/result.hpp"
-#include "studio/drawing/display_list.hpp"
+#include "studio/paint/display_list.hpp"
 
 namespace quadrille {
 

@@ -8,7 +8,7 @@
 #include <map>
 #include <memory>
 
-#include "studio/drawing/display_list.hpp"
+#include "studio/paint/display_list.hpp"
 
 typedef struct _cairo cairo_t;
 typedef struct _cairo_surface cairo_surface_t;
@@ -27,10 +27,12 @@ class BalloonStamps {
     std::uint32_t rgb = 0;
     Finish finish = Finish::matte;
     char letter = 0;
+    int letter_hundredths = 0;
     int radius_quarters = 0;  ///< of a pixel; 0 = a form that has no size of its own
     auto operator<=>(const Key&) const = default;
   };
   struct Release {
+    bool shown_in_svg = false;
     void operator()(cairo_surface_t* surface) const;
   };
   using Surface = std::unique_ptr<cairo_surface_t, Release>;

@@ -4,16 +4,16 @@
 #include <cairo.h>
 
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 #include <map>
 #include <memory>
 #include <string_view>
 
 #include "sdk/number.hpp"
-#include "studio/drawing/output.hpp"
-#include "studio/drawing/painter.hpp"
-#include "studio/drawing/text.hpp"
+#include "studio/model/calendar.hpp"
+#include "studio/paint/output.hpp"
+#include "studio/paint/painter.hpp"
+#include "studio/paint/text.hpp"
 
 namespace quadrille {
 namespace {
@@ -31,16 +31,11 @@ cairo_status_t append(void* bytes, const unsigned char* data, unsigned int lengt
   return CAIRO_STATUS_SUCCESS;
 }
 
-Bytes finished(const Surface& surface, std::string bytes, const char* what) {
-  const cairo_status_t status = cairo_surface_status(surface.get());
+/// A context that is in error paints nothing more, and the surface does not hear of it: both must be asked.
+Bytes finished(cairo_status_t painted, cairo_status_t written, std::string bytes, const char* what) {
+  const cairo_status_t status = painted == CAIRO_STATUS_SUCCESS ? written : painted;
   if (status == CAIRO_STATUS_SUCCESS) return Bytes::good(std::move(bytes));
   return Bytes::bad(std::string("The ") + what + " could not be made: " + cairo_status_to_string(status) + ".");
-}
-
-bool is_date(const std::string& text) {
-  if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
-  const std::string digits = text.substr(0, 4) + text.substr(5, 2) + text.substr(8, 2);
-  return std::all_of(digits.begin(), digits.end(), [](unsigned char c) { return std::isdigit(c); });
 }
 
 void describe(cairo_surface_t* surface, const DocumentInfo& info) {
@@ -78,6 +73,7 @@ Bytes to_pdf(std::span<const Page> pages, const DocumentInfo& info) {
   const Surface surface(
       cairo_pdf_surface_create_for_stream(append, &bytes, points(pages.front().width), points(pages.front().height)));
   describe(surface.get(), info);
+  cairo_status_t painted = CAIRO_STATUS_SUCCESS;
   {
     BalloonStamps stamps;
     const Context cairo(cairo_create(surface.get()));
@@ -89,9 +85,10 @@ Bytes to_pdf(std::span<const Page> pages, const DocumentInfo& info) {
       cairo_restore(cairo.get());
       cairo_show_page(cairo.get());
     }
+    painted = cairo_status(cairo.get());
     cairo_surface_finish(surface.get());
   }
-  return finished(surface, std::move(bytes), "PDF");
+  return finished(painted, cairo_surface_status(surface.get()), std::move(bytes), "PDF");
 }
 
 Bytes to_svg(const Page& page) {
@@ -99,14 +96,16 @@ Bytes to_svg(const Page& page) {
   // The size is given in millimetres as it stands: Cairo only names the unit, it does not convert.
   const Surface surface(cairo_svg_surface_create_for_stream(append, &bytes, page.width, page.height));
   cairo_svg_surface_set_document_unit(surface.get(), CAIRO_SVG_UNIT_MM);
+  cairo_status_t painted = CAIRO_STATUS_SUCCESS;
   {
     BalloonStamps stamps;
     const Context cairo(cairo_create(surface.get()));
     paint_page(cairo.get(), page, stamps);
     cairo_show_page(cairo.get());
+    painted = cairo_status(cairo.get());
     cairo_surface_finish(surface.get());
   }
-  return finished(surface, with_own_numbers(bytes), "SVG");
+  return finished(painted, cairo_surface_status(surface.get()), with_own_numbers(bytes), "SVG");
 }
 
 Bytes to_png(const Page& page, double dots_per_inch) {
@@ -119,17 +118,19 @@ Bytes to_png(const Page& page, double dots_per_inch) {
                       " pixels long; a picture can have 32767. Fewer dots per inch will do.");
   const Surface surface(
       cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(width), static_cast<int>(height)));
-  if (cairo_surface_status(surface.get()) == CAIRO_STATUS_SUCCESS) {
+  cairo_status_t painted = cairo_surface_status(surface.get());
+  if (painted == CAIRO_STATUS_SUCCESS) {
     BalloonStamps stamps;
     const Context cairo(cairo_create(surface.get()));
     cairo_set_source_rgb(cairo.get(), 1, 1, 1);
     cairo_paint(cairo.get());
     cairo_scale(cairo.get(), scale, scale);
     paint_page(cairo.get(), page, stamps);
+    painted = cairo_status(cairo.get());
   }
   std::string bytes;
-  cairo_surface_write_to_png_stream(surface.get(), append, &bytes);
-  return finished(surface, std::move(bytes), "picture");
+  const cairo_status_t written = cairo_surface_write_to_png_stream(surface.get(), append, &bytes);
+  return finished(painted, written, std::move(bytes), "picture");
 }
 
 }  // namespace quadrille

@@ -1,11 +1,11 @@
 // Stamps: recording surfaces for vector targets, image surfaces for the rest.
-#include "studio/drawing/balloon_stamps.hpp"
+#include "studio/paint/balloon_stamps.hpp"
 
 #include <cairo.h>
 
 #include <cmath>
 
-#include "studio/drawing/balloon_look.hpp"
+#include "studio/paint/balloon_look.hpp"
 
 namespace quadrille {
 namespace {
@@ -38,11 +38,16 @@ double pixels_per_unit(cairo_t* cairo) {
   return std::hypot(x, y) * device_x;
 }
 
+/// Of the radius; 0 without a letter, so that all those share their stamps.
+int letter_hundredths(const BalloonMark& balloon) {
+  return balloon.letter == 0 ? 0 : static_cast<int>(std::lround(balloon.letter_share * 100));
+}
+
 void paint_scaled(cairo_t* cairo, const BalloonMark& balloon, double x, double y, double radius) {
   cairo_save(cairo);
   cairo_translate(cairo, x, y);
   cairo_scale(cairo, radius, radius);
-  paint_ball(cairo, balloon.ink, balloon.finish, balloon.letter);
+  paint_ball(cairo, balloon.ink, balloon.finish, balloon.letter, letter_hundredths(balloon) / 100.0);
   cairo_restore(cairo);
 }
 
@@ -69,8 +74,9 @@ void paint_taper(cairo_t* cairo, const BalloonMark& balloon) {
 }  // namespace
 
 void BalloonStamps::Release::operator()(cairo_surface_t* surface) const {
-  // Cairo 1.16 forgets one reference for each time that an SVG shows the form; nobody else holds it by now.
-  if (cairo_surface_get_type(surface) == CAIRO_SURFACE_TYPE_RECORDING)
+  // Cairo before 1.17.6 (from memory; 1.16 measured) forgets one reference for each time that an SVG shows a form. What
+  // other targets hold is theirs: a recording that outlives these stamps still shows the form.
+  if (shown_in_svg && cairo_version() < CAIRO_VERSION_ENCODE(1, 17, 6))
     while (cairo_surface_get_reference_count(surface) > 1) cairo_surface_destroy(surface);
   cairo_surface_destroy(surface);
 }
@@ -87,7 +93,7 @@ void BalloonStamps::paint(cairo_t* cairo, const BalloonMark& balloon) {
 
 void BalloonStamps::stamp_form(cairo_t* cairo, const BalloonMark& balloon) {
   constexpr double reach = form_radius * balloon_reach;
-  Surface& form = stamps_[{packed(balloon.ink), balloon.finish, balloon.letter, 0}];
+  Surface& form = stamps_[{packed(balloon.ink), balloon.finish, balloon.letter, letter_hundredths(balloon), 0}];
   if (!form) {
     // The form begins at 0, 0: Cairo 1.16 loses what lies at negative coordinates when it writes SVG.
     const cairo_rectangle_t extents{0, 0, 2 * reach, 2 * reach};
@@ -96,6 +102,7 @@ void BalloonStamps::stamp_form(cairo_t* cairo, const BalloonMark& balloon) {
     paint_scaled(own, balloon, reach, reach, form_radius);
     cairo_destroy(own);
   }
+  if (cairo_surface_get_type(cairo_get_target(cairo)) == CAIRO_SURFACE_TYPE_SVG) form.get_deleter().shown_in_svg = true;
   cairo_save(cairo);
   cairo_translate(cairo, balloon.centre.x, balloon.centre.y);
   cairo_scale(cairo, balloon.radius / form_radius, balloon.radius / form_radius);
@@ -110,7 +117,7 @@ void BalloonStamps::stamp_picture(cairo_t* cairo, const BalloonMark& balloon, do
   const int quarters = std::max(1, static_cast<int>(std::lround(balloon.radius * pixels * 4)));
   const double radius = quarters / 4.0;
   const int half = static_cast<int>(std::ceil(radius * balloon_reach)) + 1;
-  const Key key{packed(balloon.ink), balloon.finish, balloon.letter, quarters};
+  const Key key{packed(balloon.ink), balloon.finish, balloon.letter, letter_hundredths(balloon), quarters};
   if (bytes_ > most_bytes) {
     stamps_.clear();
     bytes_ = 0;

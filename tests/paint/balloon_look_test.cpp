@@ -1,12 +1,12 @@
 // A balloon's picture: its colour, its light, its finish; stamps against the ball drawn directly.
-#include "studio/drawing/balloon_look.hpp"
+#include "studio/paint/balloon_look.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 
-#include "studio/drawing/balloon_stamps.hpp"
-#include "tests/drawing/picture.hpp"
+#include "studio/paint/balloon_stamps.hpp"
+#include "tests/paint/picture.hpp"
 
 using namespace quadrille;
 
@@ -21,7 +21,7 @@ Picture ball(const Ink& ink, Finish finish, double ground = 1, char letter = 0) 
       [&](cairo_t* cairo) {
         cairo_translate(cairo, size / 2.0, size / 2.0);
         cairo_scale(cairo, radius, radius);
-        paint_ball(cairo, ink, finish, letter);
+        paint_ball(cairo, ink, finish, letter, 0.6);
       },
       ground);
 }
@@ -125,7 +125,7 @@ TEST_CASE("a stamp looks like the ball drawn directly, at whole and at broken pi
       const Picture direct = painted(size, size, [&](cairo_t* cairo) {
         cairo_translate(cairo, mark.centre.x, mark.centre.y);
         cairo_scale(cairo, r, r);
-        paint_ball(cairo, mark.ink, mark.finish, 0);
+        paint_ball(cairo, mark.ink, mark.finish, 0, 0);
       });
       CHECK(mean_difference(direct, stamped(mark)) < 1);  // the radius is rounded to a quarter of a pixel
       const Centroid a = red_centroid(direct), b = red_centroid(stamped(mark));

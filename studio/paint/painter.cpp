@@ -1,12 +1,12 @@
 // Marks to Cairo calls.
-#include "studio/drawing/painter.hpp"
+#include "studio/paint/painter.hpp"
 
 #include <cairo.h>
 
 #include <algorithm>
 #include <cmath>
 
-#include "studio/drawing/text.hpp"
+#include "studio/paint/text.hpp"
 
 namespace quadrille {
 namespace {
@@ -83,8 +83,11 @@ void paint(cairo_t* cairo, const TextMark& text, BalloonStamps&) { paint_text(ca
 
 }  // namespace
 
-void paint_marks(cairo_t* cairo, const Marks& marks, BalloonStamps& stamps) {
+void paint_marks(cairo_t* cairo, const Marks& marks, BalloonStamps& stamps, double units_per_mm) {
+  cairo_save(cairo);
+  cairo_scale(cairo, units_per_mm, units_per_mm);
   for (const Mark& mark : marks) std::visit([&](const auto& shape) { paint(cairo, shape, stamps); }, mark.shape);
+  cairo_restore(cairo);
 }
 
 void paint_page(cairo_t* cairo, const Page& page, BalloonStamps& stamps) {

@@ -1,5 +1,5 @@
 // The light on a balloon. Every finish is the same few layers with other strengths, so that they read as one family.
-#include "studio/drawing/balloon_look.hpp"
+#include "studio/paint/balloon_look.hpp"
 
 #include <cairo.h>
 
@@ -8,7 +8,7 @@
 #include <initializer_list>
 #include <memory>
 
-#include "studio/drawing/text.hpp"
+#include "studio/paint/text.hpp"
 
 namespace quadrille {
 namespace {
@@ -141,11 +141,11 @@ void paint_contact_shade(cairo_t* cairo, double strength) {
               radial({{0, 0}, 0.96}, {{0, 0}, balloon_reach}, {{0, shade}, {1, with_opacity(shade, 0)}}));
 }
 
-void paint_letter(cairo_t* cairo, const Ink& ink, char letter) {
+void paint_letter(cairo_t* cairo, const Ink& ink, char letter, double height) {
   const Ink text = contrasting(ink);
   cairo_new_path(cairo);
-  letter_path(cairo, letter, 0.58);
-  cairo_set_source_rgba(cairo, text.red, text.green, text.blue, 0.78);
+  letter_path(cairo, letter, height);
+  cairo_set_source_rgba(cairo, text.red, text.green, text.blue, 0.66);
   cairo_fill(cairo);
 }
 
@@ -175,7 +175,7 @@ Ink contrasting(const Ink& ink) {
   return luminance(ink) > 0.179 ? Ink{0.08, 0.08, 0.10, 1} : Ink{1, 1, 1, 1};
 }
 
-void paint_ball(cairo_t* cairo, const Ink& ink, Finish finish, char letter) {
+void paint_ball(cairo_t* cairo, const Ink& ink, Finish finish, char letter, double letter_height) {
   cairo_save(cairo);
   if (finish != Finish::clear) paint_contact_shade(cairo, 0.16);
   switch (finish) {
@@ -192,7 +192,7 @@ void paint_ball(cairo_t* cairo, const Ink& ink, Finish finish, char letter) {
       paint_clear(cairo, ink);
       break;
   }
-  if (letter != 0) paint_letter(cairo, ink, letter);
+  if (letter != 0) paint_letter(cairo, ink, letter, letter_height);
   cairo_restore(cairo);
 }
 

@@ -1,11 +1,12 @@
 // Text set by Pango: one way of setting for measuring and for painting, so that what was measured is what is drawn.
 #pragma once
 
+#include <cstddef>
 #include <string>
+#include <vector>
 
-#include "studio/drawing/display_list.hpp"
+#include "studio/paint/display_list.hpp"
 
-typedef struct _PangoLayout PangoLayout;
 typedef struct _cairo cairo_t;
 
 namespace quadrille {
@@ -14,6 +15,13 @@ inline constexpr double millimetres_per_point = 25.4 / 72;
 
 /// `text` as it is set: valid UTF-8, control characters as blanks.
 std::string printable(const std::string& text);
+
+/// Byte places of the blanks in `text` at which no line may break: those inside a measure ("8 mm", "6' 7 1/2\"",
+/// "25 x 1.5 mm").
+std::vector<std::size_t> blanks_in_measures(const std::string& text);
+
+/// How far the middle of a capital letter lies below the top of its line [mm]: where a mark beside the line belongs.
+double capital_middle(const TextStyle& style);
 
 /// Width of `text` on one line [mm].
 double text_width(const std::string& text, const TextStyle& style);

@@ -1,5 +1,5 @@
 // Text set by Pango, in points, without hinting, so that it takes the same room on every device.
-#include "studio/drawing/text.hpp"
+#include "studio/paint/text.hpp"
 
 #include <pango/pangocairo.h>
 
@@ -19,6 +19,7 @@ struct Unref {
   void operator()(gpointer object) const { g_object_unref(object); }
   void operator()(char* text) const { g_free(text); }
   void operator()(PangoFontDescription* font) const { pango_font_description_free(font); }
+  void operator()(PangoAttrList* list) const { pango_attr_list_unref(list); }
   void operator()(cairo_font_options_t* options) const { cairo_font_options_destroy(options); }
 };
 template <class T>
@@ -38,6 +39,19 @@ Owned<PangoContext> new_context() {
   return context;
 }
 
+/// Forbids breaks inside measures. The text keeps its plain blanks, so that it is found and copied as people type it.
+void keep_measures_together(PangoLayout* layout, const std::string& text) {
+  const auto blanks = blanks_in_measures(text);
+  if (blanks.empty()) return;
+  const Owned<PangoAttrList> list(pango_attr_list_new());
+  for (const std::size_t at : blanks) {
+    PangoAttribute* attribute = pango_attr_allow_breaks_new(FALSE);
+    attribute->start_index = static_cast<guint>(at), attribute->end_index = static_cast<guint>(at + 2);
+    pango_attr_list_insert(list.get(), attribute);
+  }
+  pango_layout_set_attributes(layout, list.get());
+}
+
 Owned<PangoLayout> new_layout(const std::string& text, const TextStyle& style) {
   const auto context = new_context();
   Owned<PangoLayout> layout(pango_layout_new(context.get()));
@@ -49,6 +63,7 @@ Owned<PangoLayout> new_layout(const std::string& text, const TextStyle& style) {
   const std::string shown = printable(text);
   pango_layout_set_single_paragraph_mode(layout.get(), TRUE);
   pango_layout_set_text(layout.get(), shown.data(), static_cast<int>(shown.size()));
+  keep_measures_together(layout.get(), shown);
   // Text that runs from right to left still stands in a column that the page aligned, so the sense is turned round.
   const bool rtl = pango_layout_get_direction(layout.get(), 0) == PANGO_DIRECTION_RTL;
   PangoAlignment align = PANGO_ALIGN_CENTER;
@@ -122,6 +137,13 @@ std::string printable(const std::string& text) {
   for (char& c : result)
     if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) c = ' ';
   return result;
+}
+
+double capital_middle(const TextStyle& style) {
+  const auto layout = new_layout("H", style);
+  PangoRectangle ink;
+  pango_layout_get_extents(layout.get(), &ink, nullptr);
+  return from_pango(ink.y + ink.height / 2.0);
 }
 
 double text_width(const std::string& text, const TextStyle& style) {

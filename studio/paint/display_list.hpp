@@ -70,7 +70,8 @@ struct BalloonMark {
   Point2 neck;
   Ink ink;
   Finish finish = Finish::matte;
-  char letter = 0;  ///< of its slot, A…Z; 0 = none
+  char letter = 0;            ///< of its slot, A…Z; 0 = none
+  double letter_share = 0.6;  ///< the letter's height as a share of the radius, to a hundredth
 };
 
 enum class Across { left, centre, right };
@@ -95,7 +96,20 @@ struct TextMark {
 };
 
 /// What a mark is part of, for those who look something up on a page (tests; a screen reader's description).
-enum class Part { drawing, figure, floor, dimension, scale_bar, heading, title_block, key, totals, supplies, note };
+enum class Part {
+  drawing,
+  figure,
+  floor,
+  site,
+  dimension,
+  scale_bar,
+  heading,
+  title_block,
+  key,
+  totals,
+  supplies,
+  note
+};
 
 struct Mark {
   Part part = Part::drawing;
