@@ -8,6 +8,7 @@
 #include "sdk/dressing.hpp"
 #include "sdk/number.hpp"
 #include "sdk/piece.hpp"
+#include "sdk/units.hpp"
 
 namespace quadrille {
 
@@ -56,7 +57,9 @@ inline void add_base(Piece& piece, const BaseValues& base, int feet) {
   if (base.plate_width_m <= 0) return;
   const std::string side = std::to_string(std::lround(base.plate_width_m * 1000));
   piece.supplies.push_back({"base-plate-" + side + "mm-" + print_fixed(base.plate_mass_kg, 1) + "kg",
-                            "Base plate, " + side + " mm square, " + print_fixed(base.plate_mass_kg, 1) + " kg",
+                            "Base plate, " + side + " mm (" + print_feet_inches(base.plate_width_m) + ") square, " +
+                                print_mass(base.plate_mass_kg, MassStyle::kilograms) + " (" +
+                                print_mass(base.plate_mass_kg, MassStyle::pounds) + ")",
                             "piece", static_cast<double>(feet)});
   if (base.ballast_kg <= 0) return;
   piece.supplies.push_back({"ballast", "Ballast", "kg", feet * base.ballast_kg});

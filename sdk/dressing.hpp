@@ -172,12 +172,12 @@ inline void warn_of_bare_frame(Piece& piece, const DressingValues& dressing, con
     if (stretch.to_m - stretch.from_m < (at_end ? 0.75 : 0.25) * dressing.make.inflated_m) continue;
     only_at_ends = only_at_ends && at_end;
     if (++found <= 3)
-      places += (found > 1 ? ", " : "") + print_fixed(stretch.from_m, 2) + "-" + print_fixed(stretch.to_m, 2) + " m";
+      places += (found > 1 ? ", " : "") + print_fixed(stretch.from_m, 2) + "-" + print_fixed(stretch.to_m, 2) + " m (" +
+                print_feet_inches(stretch.from_m) + "-" + print_feet_inches(stretch.to_m) + ")";
   }
   if (found == 0) return;
   if (found > 3) places += " and " + std::to_string(found - 3) + " more";
-  warn(piece, only_at_ends ? ends_key : "tightness",
-       "The frame shows at " + places + " along it; " + print_fixed(100 * hidden.share, 0) + " % is hidden.");
+  warn(piece, only_at_ends ? ends_key : "tightness", "The frame shows at " + places + " along it.");
 }
 
 /// Notes colour slots that no balloon bears.

@@ -5,6 +5,7 @@
 
 #include "plugins/arch/frame.hpp"
 #include "sdk/number.hpp"
+#include "sdk/units.hpp"
 
 namespace quadrille::arch {
 namespace {
@@ -16,6 +17,13 @@ std::string rounded(double number) { return std::to_string(std::lround(number));
 
 /// "8" or "33.4": millimetres without a useless zero.
 std::string millimetres(double metres) { return print_number(std::round(metres * 1e4) / 10); }
+
+/// "aluminium tube", but "PVC tube".
+std::string within_name(std::string label) {
+  const bool is_word = label.size() > 1 && to_lower(label[1]) == label[1];
+  if (is_word) label[0] = to_lower(label[0]);
+  return label;
+}
 
 std::size_t sections(const Outline& outline, const Request& request) {
   return section_lengths(outline.length_m, request.rod.piece_m).size();
@@ -29,19 +37,20 @@ void add_rods(Piece& piece, const Outline& outline, const Request& request) {
   const std::string kind = rod.material->key + ("-" + diameter + "mm") + (solid ? "" : "x" + wall + "mm");
   const std::string label = rod.material->label + std::string(solid ? " rod, " : " tube, ") + diameter +
                             (solid ? " mm" : " x " + wall + " mm");
+  const std::string for_it = within_name(label);
   piece.supplies.push_back({"rod-" + kind + "-" + rounded(rod.piece_m * 1000) + "mm",
-                            label + ", section of " + print_fixed(rod.piece_m, 2) + " m", "piece",
+                            label + ", section of " + print_both(rod.piece_m), "piece",
                             static_cast<double>(sections(outline, request))});
   const auto joints = static_cast<double>(sections(outline, request) - 1);
   if (joints > 0) {
-    piece.supplies.push_back({"sleeve-" + kind, "Sleeve joint for " + label, "piece", joints});
+    piece.supplies.push_back({"sleeve-" + kind, "Sleeve joint for " + for_it, "piece", joints});
     piece.supplies.push_back({"joint-tape", "Tape over the joints", "m", joints * tape_per_joint_m});
   }
   const std::size_t corners = outline.corners.size();
   if (corners > 0)
     piece.supplies.push_back(
         {"corner-" + kind + (request.corner_m > 0 ? "-r" + rounded(request.corner_m * 1000) + "mm" : ""),
-         (request.corner_m > 0 ? "Bent corner for " : "Elbow for ") + label, "piece", static_cast<double>(corners)});
+         (request.corner_m > 0 ? "Bent corner for " : "Elbow for ") + for_it, "piece", static_cast<double>(corners)});
 }
 
 }  // namespace

@@ -12,7 +12,8 @@ namespace quadrille {
 /// "ok", "bad_parameter", "infeasible" or "internal".
 std::string_view name_of(Status status);
 
-/// All of a piece that was built; of one that was not, type, status and messages only.
+/// All of the piece. Of one that was not built there is what its type pushed before it refused, which may be nothing:
+/// "status" says how far the rest is to be believed.
 Json json_of(const std::string& type, const BuiltPiece& built);
 
 }  // namespace quadrille

@@ -5,17 +5,19 @@
 #include "studio/command/json.hpp"
 #include "studio/command/prepare.hpp"
 #include "studio/command/verbs.hpp"
+#include "studio/model/finding_words.hpp"
 
 namespace quadrille {
 namespace {
 
-Json json_of(const Findings& findings) {
+Json json_of(const Findings& findings, const Event& event) {
   Json list = Json::array();
   for (const Finding& finding : findings)
     list.push_back({{"weight", name_of(finding.weight)},
                     {"code", finding.code},
                     {"area", finding.area},
                     {"piece", finding.piece},
+                    {"place", place_of(finding, event)},
                     {"key", finding.key},
                     {"text", finding.text},
                     {"remedy", finding.remedy}});
@@ -41,7 +43,7 @@ Exit check(const CheckRequest& request, const Console& console) {
   };
   const auto problems = number_of(Weight::problem);
   if (request.json)
-    console.out << printed({{"findings", json_of(prepared->findings)},
+    console.out << printed({{"findings", json_of(prepared->findings, prepared->opened.event)},
                             {"problems", problems},
                             {"warnings", number_of(Weight::warning)},
                             {"notes", number_of(Weight::note)}});

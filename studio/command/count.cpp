@@ -2,16 +2,15 @@
 #include "studio/takeoff/count.hpp"
 
 #include <ostream>
-#include <system_error>
 
 #include "sdk/number.hpp"
-#include "sdk/units.hpp"
 #include "studio/command/csv.hpp"
-#include "studio/command/drawing_file.hpp"
 #include "studio/command/json.hpp"
 #include "studio/command/prepare.hpp"
 #include "studio/command/table.hpp"
 #include "studio/command/verbs.hpp"
+#include "studio/command/write_output.hpp"
+#include "studio/takeoff/print.hpp"
 
 namespace quadrille {
 namespace {
@@ -47,7 +46,8 @@ Json json_of(const EventCount& count) {
                               {"balloons", piece.balloons},
                               {"clusters", piece.clusters},
                               {"by_slot", piece.by_slot},
-                              {"as_last_calculated", piece.as_last_calculated}});
+                              {"as_last_calculated", piece.as_last_calculated},
+                              {"not_built", piece.not_built}});
   json["total_balloons"] = count.total_balloons;
   return json;
 }
@@ -66,41 +66,17 @@ std::string csv_of(const EventCount& count) {
   return print_csv(rows);
 }
 
-std::string without_zero_decimals(std::string text) {
-  return text.ends_with(".0") ? text.substr(0, text.size() - 2) : text;
-}
-
-std::string inflated_text(double metres, Units units) {
-  return units == Units::feet ? without_zero_decimals(print_fixed(metres / metres_per_inch, 1)) + " in"
-                              : without_zero_decimals(print_fixed(metres * 100, 1)) + " cm";
-}
-
-std::string quantity_text(const SupplyLine& line, Units units) {
-  const auto shown = [](double quantity) { return without_zero_decimals(print_fixed(quantity, 1)); };
-  if (line.unit == "piece") return shown(line.quantity);
-  if (units == Units::feet && line.unit == "m") return shown(line.quantity / metres_per_foot) + " ft";
-  if (units == Units::feet && line.unit == "kg") return shown(line.quantity / kilograms_per_pound) + " lb";
-  return shown(line.quantity) + " " + line.unit;
-}
-
-std::string packs_text(const BalloonLine& line) {
-  std::string text;
-  for (const BoughtPacks& kind : line.bought)
-    text += (text.empty() ? "" : " + ") + std::to_string(kind.packs) + " × " + std::to_string(kind.pack_size);
-  if (!text.empty()) return text;
-  return line.pack_size > 0 ? "from the packs above" : "not sold in this size";
-}
-
-void print_text(const EventCount& count, Units units, std::ostream& out) {
+void print_text(const EventCount& count, LengthStyle lengths, std::ostream& out) {
   std::vector<std::vector<std::string>> balloons, supplies, pieces;
   for (const BalloonLine& line : count.balloons)
-    balloons.push_back({line.colour_name, print_number(line.nominal_in) + " in", inflated_text(line.inflated_m, units),
-                        std::to_string(line.used), std::to_string(line.spares), packs_text(line),
+    balloons.push_back({line.colour_name, print_nominal(line.nominal_in), print_inflated(line.inflated_m, lengths),
+                        std::to_string(line.used), std::to_string(line.spares), print_packs(line),
                         std::to_string(line.order)});
-  for (const SupplyLine& line : count.supplies) supplies.push_back({line.name, quantity_text(line, units)});
+  for (const SupplyLine& line : count.supplies)
+    supplies.push_back({line.name.empty() ? line.key : line.name, print_quantity(line, lengths)});
   for (const PieceCount& piece : count.pieces)
-    pieces.push_back({piece.name, piece.type, std::to_string(piece.balloons), std::to_string(piece.clusters),
-                      piece.as_last_calculated ? "as last calculated: its type is not available" : ""});
+    pieces.push_back({piece.name, piece.type, piece.not_built ? "" : std::to_string(piece.balloons),
+                      piece.not_built ? "" : std::to_string(piece.clusters), print_state(piece)});
   constexpr Align left = Align::left, right = Align::right;
   out << "Balloons: " << count.total_balloons << '\n'
       << print_table({"colour", "size", "inflated to", "used", "spares", "packs", "order"}, balloons,
@@ -113,11 +89,7 @@ void print_text(const EventCount& count, Units units, std::ostream& out) {
 }  // namespace
 
 Exit count(const CountRequest& request, const Console& console) {
-  std::error_code not_there;
-  if (request.csv && std::filesystem::equivalent(request.event, *request.csv, not_there)) {
-    console.err << request.csv->string() << ": the table would replace the event itself; give it another name.\n";
-    return Exit::usage;
-  }
+  if (request.csv && !may_write({&*request.csv, 1}, request.event, console)) return Exit::usage;
   const auto prepared = prepare(request.event, console);
   if (!prepared) {
     console.err << prepared.error << '\n';
@@ -131,8 +103,8 @@ Exit count(const CountRequest& request, const Console& console) {
   else if (request.csv)
     written = write_output(*request.csv, csv_of(total), console);
   else
-    print_text(total, event.units, console.out);
-  const Exit reported = report_problems(*prepared, console.err);
+    print_text(total, lengths_in(event.units), console.out);
+  const Exit reported = report(*prepared, console.err);
   return written == Exit::done ? reported : written;
 }
 

@@ -1,12 +1,13 @@
 // quadrille draw: an event's sheet as PDF, SVG or PNG.
 #include <algorithm>
 #include <map>
+#include <optional>
 #include <ostream>
 
 #include "sdk/quoted.hpp"
-#include "studio/command/drawing_file.hpp"
 #include "studio/command/prepare.hpp"
 #include "studio/command/verbs.hpp"
+#include "studio/command/write_output.hpp"
 #include "studio/drawing/sheet.hpp"
 
 namespace quadrille {
@@ -48,11 +49,12 @@ Exit draw(const DrawRequest& request, const Console& console) {
     }
   static const std::map<std::string, Paper> papers{
       {"a4", Paper::a4}, {"letter", Paper::letter}, {"a3", Paper::a3}, {"tabloid", Paper::tabloid}};
+  const std::optional<Paper> paper = request.paper.empty() ? std::nullopt : std::optional(papers.at(request.paper));
   const EventCount total = count_event(event, prepared->built, prepared->palettes.palettes);
   const auto pages = elevation_sheet({event, prepared->built, total, prepared->palettes.palettes},
-                                     {papers.at(request.paper), request.units, request.area});
-  const Exit written = write_drawing(pages, request.out, *format, {event.title, event.date}, console);
-  const Exit reported = report_problems(*prepared, console.err);
+                                     {paper, request.units, request.area, request.letters});
+  const Exit written = write_drawing(pages, request.out, *format, {event.title, event.date}, request.event, console);
+  const Exit reported = report(*prepared, console.err);
   return written == Exit::done ? reported : written;
 }
 

@@ -3,7 +3,6 @@
 
 #include <filesystem>
 #include <iosfwd>
-#include <string>
 
 #include "sdk/result.hpp"
 #include "studio/command/verbs.hpp"
@@ -29,17 +28,11 @@ PieceTypes find_types(const Console& console, bool try_crashed_again = false);
 /// Opens and builds. An error is a sentence with place and remedy: exit status bad_input.
 Result<PreparedEvent> prepare(const std::filesystem::path& event_file, const Console& console);
 
-/// What is so, where, and what would mend it, in one line: "Entrance: Arch 1: … (span) …".
-std::string sentence_of(const Finding& finding, const Event& event);
-
-/// "note", "warning" or "problem".
-std::string_view name_of(Weight weight);
-
 /// Exit::bad_input where a slot names a colour that no palette has, Exit::problems where there is another problem,
 /// otherwise Exit::done.
 Exit exit_of(const PreparedEvent& prepared);
 
-/// Prints the problems to `err`, one a line, and returns exit_of.
-Exit report_problems(const PreparedEvent& prepared, std::ostream& err);
+/// Prints problems and warnings to `err`, one a line, and returns exit_of.
+Exit report(const PreparedEvent& prepared, std::ostream& err);
 
 }  // namespace quadrille

@@ -9,51 +9,72 @@
 #include <system_error>
 #include <vector>
 
+#include "studio/command/usage.hpp"
 #include "studio/command/verbs.hpp"
 
 namespace quadrille {
 namespace {
 
-constexpr const char* about =
-    "Quadrille: balloon décor for events, from the command line.\n"
-    "Data goes to the standard output, messages to the standard error.";
-
-constexpr const char* conventions =
-    "Lengths and masses carry units (20ft, 8'6\", 2.4m, 230mm, 9in, 10kg, 22lb); a bare number is SI.\n"
-    "Exit status: 0 done, 1 done but there are problems, 2 bad usage, 3 the input could not be read or used,\n"
-    "4 the output could not be written.";
-
 using Action = std::function<Exit(const Console&)>;
 
-/// One verb as CLI11 sees it, and what to do once it is parsed. The requests live in the closures.
+/// One verb: what it is called and takes, and what to do once it is parsed. The requests live in the closures.
 struct Verb {
-  CLI::App* parser = nullptr;
+  VerbText text;
   Action act;
 };
+
+Exit refuse(const std::string& sentence, const Console& console) {
+  console.err << sentence << '\n';
+  return Exit::usage;
+}
+
+CLI::App* add_verb(CLI::App& app, const char* name, const char* description) {
+  CLI::App* verb = app.add_subcommand(name, description);
+  verb->allow_extras();  // reported in our own words
+  return verb;
+}
+
+void add_event(CLI::App* verb, std::string& event) {
+  verb->add_option("EVENT", event, "The event's file, as the studio saves it")->required()->type_name("EVENT");
+}
 
 Verb add_draw(CLI::App& app) {
   struct Text {
     DrawRequest request;
-    std::string event, out, area, sheet = "elevation", units;
+    std::string event, out, area, sheet = "elevation", paper, units;
+    bool with_letters = false, without_letters = false;
   };
   auto text = std::make_shared<Text>();
-  CLI::App* verb = app.add_subcommand("draw", "Draw an event to a PDF, SVG or PNG file");
-  verb->add_option("EVENT", text->event, "The event's file")->required();
-  verb->add_option("--out", text->out, "File to write; its ending, .pdf, .svg or .png, says what it becomes")
-      ->required();
-  verb->add_option("--area", text->area, "Draw this area only (its name or id)");
-  verb->add_option("--sheet", text->sheet, "Which sheet")->check(CLI::IsMember({"elevation"}));
-  verb->add_option("--paper", text->request.paper, "Paper: a4, letter, a3 or tabloid")
-      ->check(CLI::IsMember({"a4", "letter", "a3", "tabloid"}));
-  verb->add_option("--units", text->units, "feet or metric, instead of the event's own")
-      ->check(CLI::IsMember({"feet", "metric"}));
-  return {verb, [text, verb](const Console& console) {
-            text->request.event = text->event;
-            text->request.out = text->out;
-            if (verb->count("--area") > 0) text->request.area = text->area;
-            if (!text->units.empty()) text->request.units = text->units == "feet" ? Units::feet : Units::metric;
-            return draw(text->request, console);
-          }};
+  CLI::App* verb = add_verb(app, "draw", "Draw an event to scale, as a PDF, SVG or PNG file");
+  add_event(verb, text->event);
+  verb->add_option("--out", text->out, "The file to write; it becomes what its name ends in: .pdf, .svg or .png")
+      ->required()
+      ->type_name("FILE");
+  verb->add_option("--area", text->area, "Draw this area only (its name or id)")->type_name("NAME");
+  verb->add_option("--paper", text->paper, "a4, letter, a3 or tabloid; else letter for feet and a4 for metres")
+      ->type_name("SIZE");
+  verb->add_option("--units", text->units, "feet or metric, instead of the event's own")->type_name("UNITS");
+  verb->add_option("--sheet", text->sheet, "Which sheet: elevation")->type_name("SHEET");
+  verb->add_flag("--letters", text->with_letters, "Letter the balloons by their colour slot, as usual");
+  verb->add_flag("--no-letters", text->without_letters, "Leave the letters out");
+  const auto act = [text, verb](const Console& console) {
+    DrawRequest& request = text->request;
+    std::string wrong = not_one_of("sheet", text->sheet, {"elevation"});
+    if (wrong.empty() && verb->count("--paper") > 0)
+      wrong = not_one_of("paper", text->paper, {"a4", "letter", "a3", "tabloid"});
+    if (wrong.empty() && verb->count("--units") > 0) wrong = not_one_of("units", text->units, {"feet", "metric"});
+    if (wrong.empty() && text->with_letters && text->without_letters)
+      wrong = "--letters and --no-letters contradict each other; give one of them.";
+    if (!wrong.empty()) return refuse(wrong, console);
+    request.event = text->event;
+    request.out = text->out;
+    request.paper = text->paper;
+    request.letters = !text->without_letters;
+    if (verb->count("--area") > 0) request.area = text->area;
+    if (!text->units.empty()) request.units = text->units == "feet" ? Units::feet : Units::metric;
+    return draw(request, console);
+  };
+  return {{verb, "EVENT --out FILE", "quadrille draw party.quadrille --out party.pdf"}, act};
 }
 
 Verb add_count(CLI::App& app) {
@@ -62,15 +83,18 @@ Verb add_count(CLI::App& app) {
     bool json = false;
   };
   auto text = std::make_shared<Text>();
-  CLI::App* verb = app.add_subcommand("count", "Count balloons and supplies, with spares and packs to order");
-  verb->add_option("EVENT", text->event, "The event's file")->required();
-  CLI::Option* json = verb->add_flag("--json", text->json, "Print one JSON object");
-  verb->add_option("--csv", text->csv, "Write the lists as a table to this file")->excludes(json);
-  return {verb, [text, verb](const Console& console) {
-            CountRequest request{text->event, text->json, std::nullopt};
-            if (verb->count("--csv") > 0) request.csv = text->csv;
-            return count(request, console);
-          }};
+  CLI::App* verb = add_verb(app, "count", "Count balloons, spares, packs to order, and supplies");
+  add_event(verb, text->event);
+  verb->add_flag("--json", text->json, "Print one JSON object, for programs");
+  verb->add_option("--csv", text->csv, "Write the lists to this file, for a spreadsheet")->type_name("FILE");
+  const auto act = [text, verb](const Console& console) {
+    CountRequest request{text->event, text->json, std::nullopt};
+    if (verb->count("--csv") > 0) request.csv = text->csv;
+    if (request.csv && request.json)
+      return refuse("--csv writes to a file and --json prints: give one of them.", console);
+    return count(request, console);
+  };
+  return {{verb, "EVENT", "quadrille count party.quadrille --csv party.csv"}, act};
 }
 
 Verb add_check(CLI::App& app) {
@@ -79,10 +103,12 @@ Verb add_check(CLI::App& app) {
     bool json = false;
   };
   auto text = std::make_shared<Text>();
-  CLI::App* verb = app.add_subcommand("check", "Say everything there is to say about an event");
-  verb->add_option("EVENT", text->event, "The event's file")->required();
-  verb->add_flag("--json", text->json, "Print one JSON object");
-  return {verb, [text](const Console& console) { return check({text->event, text->json}, console); }};
+  CLI::App* verb = add_verb(app, "check", "Say what is wrong with an event, or worth knowing");
+  add_event(verb, text->event);
+  verb->add_flag("--json", text->json, "Print one JSON object, for programs");
+  return {{verb, "EVENT", "quadrille check party.quadrille"}, [text](const Console& console) {
+            return check({text->event, text->json}, console);
+          }};
 }
 
 Verb add_pieces(CLI::App& app) {
@@ -91,14 +117,15 @@ Verb add_pieces(CLI::App& app) {
     std::string prove;
   };
   auto text = std::make_shared<Text>();
-  CLI::App* verb = app.add_subcommand("pieces", "List the piece types with their parameters, and refused plugins");
-  verb->add_flag("--json", text->request.json, "Print one JSON object");
-  verb->add_option("--prove", text->prove, "Run the conformance suite over this plugin file instead");
+  CLI::App* verb = add_verb(app, "pieces", "List the piece types, and what can be set of each");
+  verb->add_flag("--json", text->request.json, "Print one JSON object, for programs");
   verb->add_flag("--try-again", text->request.try_again, "Load plugins that ended the program before once more");
-  return {verb, [text, verb](const Console& console) {
-            return verb->count("--prove") > 0 ? prove({text->prove, text->request.json}, console)
-                                              : pieces(text->request, console);
-          }};
+  verb->add_option("--prove", text->prove, "Test this plugin file against the contract instead")->type_name("FILE");
+  const auto act = [text, verb](const Console& console) {
+    return verb->count("--prove") > 0 ? prove({text->prove, text->request.json}, console)
+                                      : pieces(text->request, console);
+  };
+  return {{verb, "", "quadrille pieces"}, act};
 }
 
 Verb add_try(CLI::App& app) {
@@ -107,31 +134,61 @@ Verb add_try(CLI::App& app) {
     std::string out;
   };
   auto text = std::make_shared<Text>();
-  CLI::App* verb = app.add_subcommand("try", "Build one piece without a file");
-  verb->add_option("TYPE", text->request.type, "Id of the piece type, as 'quadrille pieces' lists it")->required();
-  verb->add_option("VALUES", text->request.values, "Parameters as key=value; the others keep their defaults");
-  CLI::Option* json = verb->add_flag("--json", text->request.json, "Print one JSON object");
-  verb->add_option("--out", text->out, "Draw it to this .pdf, .svg or .png file")->excludes(json);
-  return {verb, [text, verb](const Console& console) {
-            if (verb->count("--out") > 0) text->request.out = text->out;
-            return try_piece(text->request, console);
-          }};
+  CLI::App* verb = add_verb(app, "try", "Build one piece without an event");
+  verb->add_option("TYPE", text->request.type, "The piece type, by its id in the list of 'quadrille pieces'")
+      ->required()
+      ->type_name("TYPE");
+  verb->add_option("VALUES", text->request.values,
+                   "What is to be other than usual, such as span=10ft; as many as wanted")
+      ->type_name("KEY=VALUE");
+  verb->add_flag("--json", text->request.json, "Print one JSON object, for programs");
+  verb->add_option("--out", text->out, "Draw it to this file: .pdf, .svg or .png")->type_name("FILE");
+  const auto act = [text, verb](const Console& console) {
+    if (verb->count("--out") > 0) text->request.out = text->out;
+    if (text->request.out && text->request.json)
+      return refuse("--out draws to a file and --json prints: give one of them.", console);
+    return try_piece(text->request, console);
+  };
+  return {{verb, "TYPE [KEY=VALUE ...]", "quadrille try arch rod-length=20ft span=9ft --out arch.pdf"}, act};
+}
+
+/// The verb that the parser met, or null.
+const Verb* named(const std::vector<Verb>& verbs) {
+  const auto found = std::ranges::find_if(verbs, [](const Verb& verb) { return verb.text.parser->parsed(); });
+  return found == verbs.end() ? nullptr : &*found;
 }
 
 Exit parse_and_act(std::span<const std::string> arguments, const Console& console) {
-  CLI::App app(about, "quadrille");
+  CLI::App app("", "quadrille");
   app.set_version_flag("--version", "quadrille " QUADRILLE_VERSION);
-  app.require_subcommand(1);
-  app.footer(conventions);
+  app.require_subcommand(0, 1);
+  app.allow_extras();
   const std::vector<Verb> verbs{add_draw(app), add_count(app), add_check(app), add_pieces(app), add_try(app)};
+  std::vector<VerbText> texts;
+  for (const Verb& verb : verbs) texts.push_back(verb.text);
   std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());  // as CLI11 wants them
   try {
     app.parse(reversed);
+  } catch (const CLI::CallForHelp&) {
+    const Verb* verb = named(verbs);
+    console.out << (verb ? print_help(verb->text) : print_overview(texts, true));
+    return Exit::done;
+  } catch (const CLI::CallForVersion& version) {
+    console.out << version.what() << '\n';
+    return Exit::done;
   } catch (const CLI::ParseError& error) {
-    return app.exit(error, console.out, console.err) == 0 ? Exit::done : Exit::usage;
+    const Verb* verb = named(verbs);
+    return refuse(verb ? stopped(verb->text, error) : std::string(error.what()), console);
   }
-  const auto named = std::ranges::find_if(verbs, [](const Verb& verb) { return verb.parser->parsed(); });
-  return named->act(console);
+  if (const auto words = app.remaining(); !words.empty()) return refuse(unknown_verb(words.front(), texts), console);
+  const Verb* verb = named(verbs);
+  if (verb == nullptr) {
+    console.err << print_overview(texts, false);
+    return Exit::usage;
+  }
+  if (const auto words = verb->text.parser->remaining(); !words.empty())
+    return refuse(unexpected(verb->text, words), console);
+  return verb->act(console);
 }
 
 }  // namespace

@@ -1,11 +1,8 @@
 // quadrille try: one piece built without a file.
 #include <algorithm>
 #include <charconv>
-#include <cmath>
-#include <map>
 #include <memory>
 #include <ostream>
-#include <tuple>
 #include <utility>
 
 #include "sdk/number.hpp"
@@ -13,19 +10,18 @@
 #include "sdk/quoted.hpp"
 #include "sdk/units.hpp"
 #include "studio/command/built_json.hpp"
-#include "studio/command/drawing_file.hpp"
 #include "studio/command/prepare.hpp"
 #include "studio/command/try_values.hpp"
 #include "studio/command/verbs.hpp"
+#include "studio/command/write_output.hpp"
 #include "studio/drawing/sheet.hpp"
 #include "studio/host/builder.hpp"
+#include "studio/model/finding_words.hpp"
+#include "studio/model/near_word.hpp"
+#include "studio/takeoff/print.hpp"
 
 namespace quadrille {
 namespace {
-
-std::string length_text(double metres) {
-  return print_length(metres, LengthStyle::metres) + " (" + print_length(metres, LengthStyle::feet_inches) + ")";
-}
 
 /// At six digits, which is plenty to read; --json has them all.
 std::string number_text(double number) {
@@ -34,32 +30,32 @@ std::string number_text(double number) {
   return {text, end.ptr};
 }
 
-/// "48 × 11 in inflated to 9 in (229 mm), slot A", one line per size and slot.
+/// "48 × 11 in inflated to 9.0 in (22.9 cm), slot A", a line for each slot and size.
 void print_balloons(const Piece& piece, std::ostream& out) {
-  std::map<std::tuple<double, long, std::uint32_t>, int> counts;
-  for (const Balloon& balloon : piece.balloons)
-    ++counts[{balloon.nominal_in, std::lround(balloon.diameter_m * 1000), balloon.slot}];
-  for (const auto& [what, number] : counts) {
-    const auto& [nominal_in, millimetres, slot] = what;
-    const double inches = static_cast<double>(millimetres) / 1000 / metres_per_inch;
-    out << "  " << number << " × " << print_number(nominal_in) << " in inflated to "
-        << number_text(std::nearbyint(inches * 10) / 10) << " in (" << millimetres << " mm), slot " << slot_letter(slot)
-        << '\n';
-  }
+  for (const LastBuilt::Count& count : counts_of(piece))
+    out << "  " << count.balloons << " × " << print_nominal(count.nominal_in) << " inflated to "
+        << print_inflated(count.inflated_m, LengthStyle::feet_inches) << " ("
+        << print_inflated(count.inflated_m, LengthStyle::metres) << "), slot " << slot_letter(count.slot) << '\n';
+}
+
+/// In metres or kilograms, with feet or pounds in brackets.
+std::string quantity_text(const Supply& supply) {
+  const SupplyLine line{supply.key, supply.label, supply.unit, supply.quantity};
+  const std::string metric = print_quantity(line, LengthStyle::metres);
+  const std::string feet = print_quantity(line, LengthStyle::feet_inches);
+  return feet == metric ? metric : metric + " (" + feet + ")";
 }
 
 void print_summary(const PieceType& type, const BuiltPiece& built, std::ostream& out) {
   const Piece& piece = built.piece;
   out << type.name << '\n'
-      << "Width " << length_text(built.box.width_m()) << ", height " << length_text(built.box.height_m()) << ", depth "
-      << length_text(built.box.depth_m()) << '\n'
-      << "Spine " << length_text(built.spine_m) << ", " << print_fixed(built.hidden_share * 100, 0) << " % hidden\n"
+      << "Width " << print_both(built.box.width_m()) << ", height " << print_both(built.box.height_m()) << ", depth "
+      << print_both(built.box.depth_m()) << '\n'
+      << "Spine " << print_both(built.spine_m) << ", " << print_fixed(built.hidden_share * 100, 0) << " % hidden\n"
       << piece.balloons.size() << " balloons in " << piece.clusters.size() << " clusters\n";
   print_balloons(piece, out);
   if (!piece.supplies.empty()) out << "Supplies\n";
-  for (const Supply& supply : piece.supplies)
-    out << "  " << supply.label << ": " << number_text(supply.quantity)
-        << (supply.unit == "piece" ? "" : " " + supply.unit) << '\n';
+  for (const Supply& supply : piece.supplies) out << "  " << supply.label << ": " << quantity_text(supply) << '\n';
   if (!piece.facts.empty()) out << "Facts\n";
   for (const Fact& fact : piece.facts) out << "  " << fact.key << " = " << number_text(fact.number) << '\n';
 }
@@ -68,7 +64,7 @@ void print_messages(const Piece& piece, std::ostream& err) {
   constexpr std::string_view severities[] = {"note: ", "warning: ", "refused: "};
   for (const Message& message : piece.messages)
     err << severities[std::min<std::size_t>(static_cast<std::size_t>(message.severity), 2)]
-        << (message.key.empty() ? "" : message.key + ": ") << message.text << '\n';
+        << with_key(message.text, message.key) << '\n';
 }
 
 /// Colours for slots A, B, …: spread over the first palette there is; none where there is no palette.
@@ -104,14 +100,17 @@ Exit draw_alone(const PieceType& type, const std::shared_ptr<const BuiltPiece>& 
   const BuiltEvent pieces{{"p1", built}};
   const EventCount total = count_event(event, pieces, loaded.palettes);
   const auto pages = elevation_sheet({event, pieces, total, loaded.palettes}, {});
-  return write_drawing(pages, *request.out, format, {event.title, event.date}, console);
+  return write_drawing(pages, *request.out, format, {event.title, event.date}, {}, console);
 }
 
 std::string unknown_type(const std::string& wanted, const PieceTypes& types) {
-  std::string ids;
-  for (const PieceType& type : types.types) ids += (ids.empty() ? "" : ", ") + type.id;
+  std::vector<std::string> ids;
+  for (const PieceType& type : types.types) ids.push_back(type.id);
+  std::string list;
+  for (const std::string& id : ids) list += (list.empty() ? "" : ", ") + id;
   std::string sentence =
-      "There is no piece type " + quoted(wanted) + "; there is " + (ids.empty() ? "none" : ids) + ".";
+      "There is no piece type " + quoted(wanted) + "; there is " + (list.empty() ? "none" : list) + ".";
+  if (const auto meant = near_word(wanted, ids)) sentence += " Did you mean " + *meant + "?";
   if (!types.refused.empty()) sentence += " Some plugin files were refused: 'quadrille pieces' says why.";
   return sentence;
 }

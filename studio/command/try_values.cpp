@@ -6,18 +6,9 @@
 
 #include "sdk/quoted.hpp"
 #include "sdk/value_text.hpp"
+#include "studio/host/resolve.hpp"
 
 namespace quadrille {
-namespace {
-
-std::string keys_of(const PieceType& type) {
-  std::string keys;
-  for (const Parameter& parameter : type.parameters) keys += (keys.empty() ? "" : ", ") + parameter.key;
-  return keys;
-}
-
-}  // namespace
-
 Result<ValueMap> values_of(const PieceType& type, std::span<const std::string> words) {
   ValueMap values;
   for (const std::string& word : words) {
@@ -26,9 +17,7 @@ Result<ValueMap> values_of(const PieceType& type, std::span<const std::string> w
       return Result<ValueMap>::bad(quoted(word) + " is not of the form key=value, as in rod-length=6m.");
     const std::string_view key = std::string_view(word).substr(0, mark);
     const Parameter* parameter = type.find(key);
-    if (!parameter)
-      return Result<ValueMap>::bad("The piece type " + type.id + " has no parameter " + quoted(key) +
-                                   "; it has: " + keys_of(type) + ".");
+    if (!parameter) return Result<ValueMap>::bad(no_such_parameter(type, key));
     auto value = parse_value(parameter->kind, std::string_view(word).substr(mark + 1));
     if (!value) return Result<ValueMap>::bad(parameter->key + ": " + value.error);
     if (!values.emplace(parameter->key, std::move(*value.value)).second)

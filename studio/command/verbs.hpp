@@ -29,7 +29,8 @@ struct Console {
 struct DrawRequest {
   std::filesystem::path event, out;
   std::optional<std::string> area;  ///< id or name; none: all
-  std::string paper = "a4";         ///< a4, letter, a3, tabloid
+  std::string paper;                ///< a4, letter, a3, tabloid; empty: letter for an event in feet, otherwise a4
+  bool letters = true;              ///< slot letters on the balloons
   std::optional<Units> units;       ///< none: the event's own
 };
 Exit draw(const DrawRequest& request, const Console& console);

@@ -46,8 +46,12 @@ class EventBuilder {
 };
 
 /// What the builds have to say about an event, in the order of its pieces. Codes: "refused" (problem), "warning",
-/// "note", "frame-shows" (a warning below 85 % hidden, else a note), "pattern-breaks", and "type-missing" (a problem
+/// "note", "frame-shows" (a warning below 60 % hidden, else a note), "pattern-breaks", and "type-missing" (a problem
 /// where nothing is known of the piece, a warning where it can be counted as last calculated).
 Findings findings_of(const Event& event, const BuiltEvent& built, const PieceTypes& types);
+
+/// What must be said of plugin files and types that were refused: a warning each, with the code "plugin-" and the
+/// reason's key.
+Findings findings_of_refused(const PieceTypes& types);
 
 }  // namespace quadrille

@@ -4,8 +4,8 @@
 #include "sdk/number.hpp"
 #include "sdk/pattern_check.hpp"
 #include "sdk/quoted.hpp"
-#include "sdk/units.hpp"
 #include "studio/host/builder.hpp"
+#include "studio/model/lengths.hpp"
 
 namespace quadrille {
 namespace {
@@ -17,18 +17,16 @@ constexpr std::size_t most_listed = 5;
 class PieceFindings {
  public:
   PieceFindings(const Area& area, const PlacedPiece& piece, Units units, Findings& findings)
-      : area_(area), piece_(piece), findings_(findings) {
-    style_ = units == Units::feet ? LengthStyle::feet_inches : LengthStyle::metres;
-  }
+      : area_(area), piece_(piece), findings_(findings), style_(lengths_in(units)) {}
 
   void type_missing(const PieceTypes& types) {
     const auto refused = std::ranges::find(types.refused, piece_.type, &RefusedFile::type);
-    std::string why = "the piece type " + quoted(piece_.type) + " is not available";
+    std::string why = "The piece type " + quoted(piece_.type) + " is not available";
     if (!piece_.type.empty() && refused != types.refused.end()) why += " (" + refused->sentence + ")";
     const bool counted = piece_.last_built.has_value();
     add(counted ? Weight::warning : Weight::problem, "type-missing", "",
-        name() + ": " + why + ", so it is " +
-            (counted ? "drawn by its last size and counted as last calculated." : "neither drawn nor counted."),
+        why + (counted ? ", so the piece is drawn at its last size and counted as last calculated."
+                       : ", so only the piece's place is drawn, and nothing is counted for it."),
         "Put the plugin that has this piece type where the studio looks for it; 'quadrille pieces' lists what was "
         "found.");
   }
@@ -42,7 +40,7 @@ class PieceFindings {
           refusal   ? "refused"
           : warning ? "warning"
                     : "note",
-          message.key, name() + ": " + message.text, "");
+          message.key, message.text, "");
     }
   }
 
@@ -52,23 +50,21 @@ class PieceFindings {
     const auto longer = [](const Stretch& a, const Stretch& b) { return a.to_m - a.from_m < b.to_m - b.from_m; };
     const Stretch longest = *std::ranges::max_element(built.bare, longer);
     add(built.hidden_share < well_hidden ? Weight::warning : Weight::note, "frame-shows", "",
-        name() + ": " + print_fixed(100 * built.hidden_share, 0) +
-            " % of the frame is hidden; the longest bare stretch runs from " + length(longest.from_m) + " to " +
-            length(longest.to_m) + " along it.",
+        print_fixed(100 * built.hidden_share, 0) + " % of the frame is hidden; the longest bare stretch runs from " +
+            length(longest.from_m) + " to " + length(longest.to_m) + " along it.",
         "");
   }
 
   void pattern(const Piece& piece) {
     const auto breaks = pattern_breaks(piece);
     for (std::size_t i = 0; i < std::min(breaks.size(), most_listed); ++i)
-      add(Weight::warning, "pattern-breaks", "", name() + ": " + breaks[i].text, "");
+      add(Weight::warning, "pattern-breaks", "", breaks[i].text, "");
     if (breaks.size() > most_listed)
       add(Weight::warning, "pattern-breaks", "",
-          name() + ": " + std::to_string(breaks.size() - most_listed) + " more clusters break the pattern.", "");
+          std::to_string(breaks.size() - most_listed) + " more clusters break the pattern.", "");
   }
 
  private:
-  std::string name() const { return piece_.name.empty() ? "The piece " + quoted(piece_.id) : piece_.name; }
   std::string length(double metres) const { return print_length(metres, style_); }
   void add(Weight weight, std::string code, std::string key, std::string text, std::string remedy) {
     findings_.push_back(
@@ -98,6 +94,19 @@ Findings findings_of(const Event& event, const BuiltEvent& built, const PieceTyp
       about.hidden_share(*found->second);
       about.pattern(found->second->piece);
     }
+  return findings;
+}
+
+Findings findings_of_refused(const PieceTypes& types) {
+  Findings findings;
+  for (const RefusedFile& file : types.refused) {
+    const bool crashed = file.reason == RefusalReason::crashed_before;
+    findings.push_back({Weight::warning, "plugin-" + std::string(key_of(file.reason)), "", "", "",
+                        file.file.string() + ": " + file.sentence,
+                        crashed ? "The list of piece types in the studio, or 'quadrille pieces --try-again', gives it "
+                                  "another chance."
+                                : ""});
+  }
   return findings;
 }
 

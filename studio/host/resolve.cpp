@@ -6,10 +6,12 @@
 
 #include "sdk/number.hpp"
 #include "sdk/quoted.hpp"
+#include "sdk/units.hpp"
 #include "sdk/value_text.hpp"
 #include "sdk/vec.hpp"
 #include "studio/host/limits.hpp"
 #include "studio/host/plugin_text.hpp"
+#include "studio/model/near_word.hpp"
 
 namespace quadrille {
 namespace {
@@ -44,9 +46,25 @@ std::string name_of(Kind kind) {
   return "another value";
 }
 
-std::string range_of(const Parameter& p) {
-  if (p.kind == Kind::flag) return "yes or no";
-  return in_words(p.kind, p.hard_min) + " to " + in_words(p.kind, p.hard_max);
+/// The same in feet, inches or pounds, for readers who think in them: "22' 11 1/2\"", "0.16 in", "2.2 lb"; empty for
+/// other kinds and for what is too large to be meant.
+std::string in_feet_or_pounds(Kind kind, double number) {
+  constexpr double most_meant = 1e6, too_small_for_half_inches = 0.1;
+  if (!(std::abs(number) < most_meant)) return {};
+  if (kind == Kind::mass) return print_mass(number, MassStyle::pounds);
+  if (kind != Kind::length) return {};
+  if (number == 0 || std::abs(number) >= too_small_for_half_inches) return print_feet_inches(number);
+  return print_number(std::round(number / metres_per_inch * 100) / 100) + " in";
+}
+
+std::string in_brackets(const std::string& text) { return text.empty() ? text : " (" + text + ")"; }
+
+/// "0.5 m to 6 m (1' 7 1/2\" to 19' 8\")".
+std::string range_of(Kind kind, double least, double most) {
+  if (kind == Kind::flag) return "yes or no";
+  const std::string from = in_feet_or_pounds(kind, least), to = in_feet_or_pounds(kind, most);
+  return in_words(kind, least) + " to " + in_words(kind, most) +
+         in_brackets(from.empty() || to.empty() ? "" : from + " to " + to);
 }
 
 std::string choices_of(const Parameter& p) {
@@ -56,14 +74,18 @@ std::string choices_of(const Parameter& p) {
   return list;
 }
 
-/// "'span' (Span)": how sentences name a parameter.
-std::string name_of(const Parameter& p) { return quoted(p.key) + " (" + p.label + ")"; }
+/// How sentences name a parameter; its key goes with the message.
+std::string name_of(const Parameter& p) { return p.label; }
+
+std::string number_of(Kind kind, double number) {
+  return in_words(kind, number) + in_brackets(in_feet_or_pounds(kind, number));
+}
 
 std::string fault_of_number(const Parameter& p, double number) {
-  const std::string accepted = range_of(p) + " would be accepted.";
+  const std::string accepted = range_of(p.kind, p.hard_min, p.hard_max) + " would be accepted.";
   if (!std::isfinite(number)) return name_of(p) + " is not a finite number: " + accepted;
   if (number < p.hard_min || number > p.hard_max)
-    return name_of(p) + " is " + in_words(p.kind, number) + ": " + accepted;
+    return name_of(p) + " is " + number_of(p.kind, number) + ": " + accepted;
   if (is_whole(p.kind) && number != std::floor(number))
     return name_of(p) + " is " + print_number(number) + ", which is no whole number: " + accepted;
   return {};
@@ -100,16 +122,10 @@ std::string fault_of_list(const Parameter& p, const std::vector<double>& list) {
     const std::string place = name_of(p) + ", entry " + std::to_string(i / 3 + 1);
     if (!std::isfinite(list[i])) return place + " is not finite: finite numbers would be accepted.";
     if (p.kind == Kind::path && (list[i] < p.hard_min || list[i] > p.hard_max))
-      return place + ": a coordinate is " + in_words(Kind::length, list[i]) + ": " +
-             in_words(Kind::length, p.hard_min) + " to " + in_words(Kind::length, p.hard_max) + " would be accepted.";
+      return place + ": a coordinate is " + number_of(Kind::length, list[i]) + ": " +
+             range_of(Kind::length, p.hard_min, p.hard_max) + " would be accepted.";
   }
   return p.kind == Kind::mix ? fault_of_mix(p, list) : std::string();
-}
-
-std::string keys_of(const PieceType& type) {
-  std::string keys;
-  for (const Parameter& p : type.parameters) keys += (keys.empty() ? "" : ", ") + p.key;
-  return keys.empty() ? "it takes none" : "it takes " + keys;
 }
 
 /// The same value in the one form that is built from and compared: no -0, rows in capitals, unused fields empty.
@@ -153,6 +169,17 @@ std::string fault_of_value(const Parameter& p, const Value& value) {
   return fault_of_list(p, value.list);
 }
 
+std::string no_such_parameter(const PieceType& type, std::string_view key) {
+  std::vector<std::string> keys;
+  for (const Parameter& p : type.parameters) keys.push_back(p.key);
+  const auto meant = near_word(key, keys);
+  std::string sentence = type.name + " has no parameter " + quoted(key) + ": ";
+  if (meant) sentence += "did you mean " + *meant + "? It takes ";
+  if (!meant) sentence += "it takes ";
+  for (std::size_t i = 0; i < keys.size(); ++i) sentence += (i == 0 ? "" : ", ") + keys[i];
+  return sentence + (keys.empty() ? "none." : ".");
+}
+
 Resolved resolve(const PieceType& type, const ValueMap& values) {
   const auto refused = [](std::string key, std::string sentence) {
     return Resolved{{}, Message{Severity::refusal, std::move(key), std::move(sentence)}};
@@ -162,7 +189,7 @@ Resolved resolve(const PieceType& type, const ValueMap& values) {
   for (const Parameter& p : type.parameters) resolved.values.push_back(p.standard);
   for (const auto& [key, value] : values) {
     const Parameter* p = type.find(key);
-    if (p == nullptr) return refused(key, type.name + " has no parameter " + quoted(key) + ": " + keys_of(type) + ".");
+    if (p == nullptr) return refused(key, no_such_parameter(type, key));
     if (const auto [other, fresh] = given.emplace(p, key); !fresh)
       return refused(p->key, quoted(other->second) + " and " + quoted(key) + " are the same parameter of " + type.name +
                                  ": one of them would be accepted.");

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "sdk/built.hpp"
@@ -20,9 +21,12 @@ struct Resolved {
 Resolved resolve(const PieceType& type, const ValueMap& values);
 
 /// What is wrong with `value` for `parameter`: another kind, not finite, outside the hard range, not whole, no choice
-/// of it, rows with other letters than A to F, broken lists. One sentence that says what would be accepted; empty where
-/// the value is good.
+/// of it, rows with other letters than A to F, broken lists. One sentence that names the parameter by its label and says
+/// what would be accepted, lengths and masses in both systems; empty where the value is good.
 std::string fault_of_value(const Parameter& parameter, const Value& value);
+
+/// The sentence about a key that the type does not have: what it takes, and which of it was probably meant.
+std::string no_such_parameter(const PieceType& type, std::string_view key);
 
 /// "0.5 m", "45°", "2 kg", "33", "88 in"…: a number of this kind for people, exact to at least six digits.
 std::string in_words(Kind kind, double number);

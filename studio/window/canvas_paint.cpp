@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "sdk/units.hpp"
+#include "studio/model/lengths.hpp"
 #include "studio/window/canvas.hpp"
 #include "studio/window/ruler_painter.hpp"
 #include "studio/window/wx_text.hpp"
@@ -21,7 +21,7 @@ wxRect on_screen(const View& view, const Extent& extent) {
 
 /// "Welcome arch   8' 6" wide, 7' 2" high"
 wxString label_of(const ScenePiece& piece, Units units) {
-  const LengthStyle style = units == Units::feet ? LengthStyle::feet_inches : LengthStyle::metres;
+  const LengthStyle style = lengths_in(units);
   wxString label = piece.name.empty() ? wxString("Unnamed piece") : shown(piece.name);
   if (piece.size_known)
     label += shown("   " + print_length(piece.extent.width(), style) + " wide, " +

@@ -4,7 +4,8 @@
 #include <system_error>
 #include <utility>
 
-#include "studio/files/file_bytes.hpp"
+#include "studio/disk/file_bytes.hpp"
+#include "studio/takeoff/last_built.hpp"
 
 namespace quadrille {
 namespace {
@@ -34,26 +35,28 @@ bool Document::changed_on_disk() const {
   return now && *now != on_disk_;
 }
 
-std::optional<std::string> Document::save() {
+std::optional<std::string> Document::save(const BuiltEvent& built) {
   if (read_only())
     return file_.string() +
            " was written by a newer version of the studio. It is not saved over, because what this "
            "version does not know would be lost.";
-  return write_to(file_);
+  return write_to(file_, built);
 }
 
-std::optional<std::string> Document::save_as(const std::filesystem::path& file) {
+std::optional<std::string> Document::save_as(const std::filesystem::path& file, const BuiltEvent& built) {
   const auto target = full_path(file);
   std::error_code not_there;
   if (read_only() && (target == file_ || std::filesystem::equivalent(target, file_, not_there))) return save();
-  if (auto fault = write_to(target)) return fault;
+  if (auto fault = write_to(target, built)) return fault;
   file_ = target;
   return std::nullopt;
 }
 
-std::optional<std::string> Document::write_to(const std::filesystem::path& file) {
+std::optional<std::string> Document::write_to(const std::filesystem::path& file, const BuiltEvent& built) {
   history_.settle();
-  if (auto fault = save_event(file, event(), &opened_)) return fault;
+  // What was built goes into the file alone: with it, undoing everything would not lead back to what was opened.
+  const bool changed = event() != opened_.event;
+  if (auto fault = save_event(file, changed ? with_last_built(event(), built) : event(), &opened_)) return fault;
   history_.mark_saved();
   if (auto written = read_bytes(file)) on_disk_ = std::move(*written.value);
   return std::nullopt;

@@ -9,6 +9,7 @@
 #include "sdk/result.hpp"
 #include "studio/files/event_file.hpp"
 #include "studio/files/palette_file.hpp"
+#include "studio/model/built_event.hpp"
 #include "studio/model/history.hpp"
 
 namespace quadrille {
@@ -32,16 +33,17 @@ class Document {
 
   /// True where the file on the disk is no longer what was read or written last: somebody else changed it.
   bool changed_on_disk() const;
-  /// Saves to its own file; where nothing was changed since opening, the bytes are those that were read. Returns a
-  /// sentence where it failed; file and document are then as they were. A read-only event is refused.
-  std::optional<std::string> save();
+  /// Saves to its own file; where nothing was changed since opening, the bytes are those that were read, else with the
+  /// counts and measures of `built`, the pieces of the present event, so that they are known where a type is missing.
+  /// Returns a sentence where it failed; file and document are then as they were. A read-only event is refused.
+  std::optional<std::string> save(const BuiltEvent& built = {});
   /// Saves to `file`, which is the document's own from then on; errors as save. A read-only event may be copied to
   /// another file, byte for byte, and stays read-only.
-  std::optional<std::string> save_as(const std::filesystem::path& file);
+  std::optional<std::string> save_as(const std::filesystem::path& file, const BuiltEvent& built = {});
 
  private:
   Document(std::filesystem::path file, OpenedEvent opened);
-  std::optional<std::string> write_to(const std::filesystem::path& file);
+  std::optional<std::string> write_to(const std::filesystem::path& file, const BuiltEvent& built);
 
   std::filesystem::path file_;
   OpenedEvent opened_;

@@ -18,8 +18,8 @@ struct Exported {
 };
 
 /// The files that the drawing would go to: `file` itself, or "F-1.png", "F-2.png"… where an SVG or PNG would need
-/// several pages. Nothing written. A fault where the name ends in none of .pdf, .svg and .png, or where the event has
-/// no area.
+/// several pages. Nothing written. A fault where the name ends in none of .pdf, .svg and .png, where the event has no
+/// area, or where an event or a palette would be lost.
 Exported plan_export(const Study& study, const std::filesystem::path& file, Paper paper);
 
 /// Writes them; PNG at 200 dots per inch.

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "studio/model/finding_words.hpp"
 #include "studio/window/accessible_name.hpp"
 #include "studio/window/table.hpp"
 #include "studio/window/words.hpp"
@@ -41,11 +42,14 @@ void FindingsPanel::show(const Study* study) {
   findings_ = study ? study->findings : Findings();
   std::ranges::stable_sort(findings_, std::greater(), &Finding::weight);
   std::vector<TableRow> rows;
-  for (const Finding& finding : findings_)
+  sentences_.clear();
+  for (const Finding& finding : findings_) {
+    sentences_.push_back(sentence_of(finding, study->event));
     rows.push_back({{shown(std::string(weight_text(finding.weight))), shown(place_text(finding, study->event)),
                      shown(finding.text)},
                     {},
                     ""});
+  }
   // One is always selected: a native list that gets the focus without would select its first by itself, and the drawing
   // would jump to it.
   telling_ = false;
@@ -60,10 +64,7 @@ void FindingsPanel::show(const Study* study) {
 void FindingsPanel::show_details() {
   const int row = table_.selected();
   std::string text = findings_.empty() ? "Nothing to say about this event." : "Select a finding to read it in full.";
-  if (row >= 0 && row < static_cast<int>(findings_.size())) {
-    const Finding& finding = findings_[static_cast<std::size_t>(row)];
-    text = finding.text + (finding.remedy.empty() ? "" : " " + finding.remedy);
-  }
+  if (row >= 0 && row < static_cast<int>(sentences_.size())) text = sentences_[static_cast<std::size_t>(row)];
   if (details_->GetValue() != shown(text)) details_->ChangeValue(shown(text));
 }
 

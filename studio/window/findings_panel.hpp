@@ -5,6 +5,8 @@
 #include <wx/textctrl.h>
 
 #include <functional>
+#include <string>
+#include <vector>
 
 #include "studio/model/finding.hpp"
 #include "studio/window/study.hpp"
@@ -19,12 +21,15 @@ class FindingsPanel : public wxPanel {
 
   void show(const Study* study);
   const Table& table() const { return table_; }
+  /// The selected finding in full.
+  wxString details() const { return details_->GetValue(); }
 
  private:
   void show_details();
 
   std::function<void(const Finding&)> picked_;
-  Findings findings_;  ///< in the order shown
+  Findings findings_;                   ///< in the order shown
+  std::vector<std::string> sentences_;  ///< of each, in full
   Table table_;
   wxTextCtrl* details_;
   bool telling_ = true;  ///< false while the selection is set by the program

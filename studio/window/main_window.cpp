@@ -8,7 +8,7 @@
 #include <algorithm>
 #include <utility>
 
-#include "sdk/units.hpp"
+#include "studio/model/lengths.hpp"
 #include "studio/window/accessible_name.hpp"
 #include "studio/window/drop_target.hpp"
 #include "studio/window/icon.hpp"
@@ -191,7 +191,7 @@ void MainWindow::show_stale() {
 void MainWindow::show_place(std::optional<Point2> place) {
   wxString text;
   if (place && document_) {
-    const LengthStyle style = document_->event().units == Units::feet ? LengthStyle::feet_inches : LengthStyle::metres;
+    const LengthStyle style = lengths_in(document_->event().units);
     text = shown(print_length(place->x, style) + " along, " + print_length(place->y, style) + " up");
   }
   if (GetStatusBar()->GetStatusText(status_place) != text) SetStatusText(text, status_place);
@@ -199,10 +199,11 @@ void MainWindow::show_place(std::optional<Point2> place) {
 
 MenuState MainWindow::menu_state() const {
   MenuState state;
-  state.paper = paper_, state.letters = look_.letters, state.figure = look_.figure;
+  state.letters = look_.letters, state.figure = look_.figure;
   state.piece_selected = !piece_.empty();
   if (!document_) return state;
   const History& history = document_->history();
+  state.paper = paper_.value_or(usual_paper(document_->event().units));
   const PlacedPiece* piece = find_piece(document_->event(), piece_);
   state.open = true;
   state.can_edit = !document_->read_only();

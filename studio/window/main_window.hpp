@@ -74,6 +74,7 @@ class MainWindow : public wxFrame {
   void choose_and_export();
   bool settle_changes();
   bool finish_save(const std::optional<std::string>& fault);
+  BuiltEvent built_now() const;
   void export_now(const std::filesystem::path& file);
   void close(wxCloseEvent& event);
 
@@ -96,7 +97,7 @@ class MainWindow : public wxFrame {
   std::string area_, piece_;  ///< ids of what is shown and selected
   std::optional<double> drag_from_m_;
   std::optional<std::filesystem::path> export_pending_;
-  Paper paper_ = Paper::a4;
+  std::optional<Paper> paper_;  ///< chosen for drawings; none: the usual one for the event's units
   SceneLook look_;
 
   wxInfoBar* info_ = nullptr;

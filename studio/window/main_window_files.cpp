@@ -5,6 +5,7 @@
 #include <system_error>
 #include <utility>
 
+#include "studio/takeoff/last_built.hpp"
 #include "studio/window/drawing_export.hpp"
 #include "studio/window/main_window.hpp"
 #include "studio/window/notices.hpp"
@@ -78,11 +79,17 @@ bool MainWindow::save() {
                        "with a '~' after its name.",
                    "&Replace it"))
     return false;
-  return finish_save(document_->save());
+  return finish_save(document_->save(built_now()));
 }
 
 bool MainWindow::save_as(const std::filesystem::path& file) {
-  return document_ && finish_save(document_->save_as(file));
+  return document_ && finish_save(document_->save_as(file, built_now()));
+}
+
+/// What is built of the event as it now is; of what is still being worked out, the pieces that did not change.
+BuiltEvent MainWindow::built_now() const {
+  if (!study_ || !document_) return {};
+  return still_true(study_->built, study_->event, document_->event());
 }
 
 bool MainWindow::finish_save(const std::optional<std::string>& fault) {
@@ -152,7 +159,8 @@ void MainWindow::export_to(const std::filesystem::path& file) {
 }
 
 void MainWindow::export_now(const std::filesystem::path& file) {
-  const Exported planned = plan_export(*study_, file, paper_);
+  const Paper paper = paper_.value_or(usual_paper(study_->event.units));
+  const Exported planned = plan_export(*study_, file, paper);
   std::string replaced;
   for (const auto& page : planned.files)
     if (page != file && is_there(page)) replaced += (replaced.empty() ? "" : ", ") + page.filename().string();
@@ -164,7 +172,7 @@ void MainWindow::export_now(const std::filesystem::path& file) {
   Exported done;
   {
     const wxBusyCursor busy;
-    done = export_drawing(*study_, file, paper_);
+    done = export_drawing(*study_, file, paper);
   }
   if (!done.fault.empty()) return tell_error(this, "The drawing could not be exported", done.fault);
   wxString text = "Exported " + shown(done.files.front().string());

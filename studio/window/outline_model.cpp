@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "studio/takeoff/print.hpp"
 #include "studio/window/wx_text.hpp"
 
 namespace quadrille {
@@ -43,7 +44,9 @@ std::vector<OutlineArea> outline_of(const Event& event, const EventCount& count,
     for (const auto& piece : area->pieces) {
       OutlineLine line{piece->id, (piece->name.empty() ? "Unnamed piece" : piece->name) + state_of(*piece), "", ""};
       const auto counted_piece = std::ranges::find(count.pieces, piece->id, &PieceCount::id);
-      if (counted_piece != count.pieces.end()) line.balloons = std::to_string(counted_piece->balloons);
+      if (counted_piece != count.pieces.end())
+        line.balloons =
+            counted_piece->not_built ? print_state(*counted_piece) : std::to_string(counted_piece->balloons);
       line.remarks = remarks_of(findings, [&](const Finding& f) { return f.piece == piece->id; });
       shown_area.pieces.push_back(std::move(line));
     }

@@ -24,7 +24,8 @@ struct OutlineArea {
   bool operator==(const OutlineArea&) const = default;
 };
 
-/// The lines for `event`; a piece that `count` does not know (yet) has no number.
+/// The lines for `event`; a piece that `count` does not know (yet) has no number, one that it knows as not built says so
+/// in its place.
 std::vector<OutlineArea> outline_of(const Event& event, const EventCount& count, const Findings& findings);
 
 class OutlineModel : public wxDataViewModel {

@@ -6,28 +6,19 @@
 #include <iterator>
 #include <utility>
 
+#include "studio/takeoff/colours.hpp"
+
 namespace quadrille {
 namespace {
 
 void append(Findings& all, Findings more) { std::ranges::move(more, std::back_inserter(all)); }
 
-Findings findings_of_refused(const PieceTypes& types) {
-  Findings findings;
-  for (const RefusedFile& file : types.refused) {
-    const bool crashed = file.reason == RefusalReason::crashed_before;
-    findings.push_back({Weight::warning, "plugin-" + std::string(key_of(file.reason)), "", "", "",
-                        file.file.filename().string() + ": " + file.sentence,
-                        crashed ? "Pieces > Piece types gives it another chance." : "Pieces > Piece types says more."});
-  }
-  return findings;
-}
-
 void work_out(Study& study, const Question& question, EventBuilder& builder) {
   append(study.findings, question.opened);
   append(study.findings, study.palettes->findings);
-  append(study.findings, check_colours(study.event, study.palettes->palettes));
   append(study.findings, findings_of_refused(*study.types));
   study.built = builder.build(study.event);
+  append(study.findings, check_colours(study.event, study.built, study.palettes->palettes));
   append(study.findings, findings_of(study.event, study.built, *study.types));
   study.count = count_event(study.event, study.built, study.palettes->palettes);
 }

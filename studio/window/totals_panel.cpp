@@ -4,6 +4,7 @@
 #include <wx/sizer.h>
 #include <wx/splitter.h>
 
+#include "studio/takeoff/print.hpp"
 #include "studio/window/table.hpp"
 #include "studio/window/words.hpp"
 #include "studio/window/wx_text.hpp"
@@ -17,12 +18,12 @@ TableRow row_of(const BalloonLine& line, const Study& study) {
   TableRow row;
   row.cells = {shown(line.colour_name),
                colour ? shown(std::string(finish_text(colour->finish))) : wxString(),
-               shown(nominal_text(line.nominal_in)),
-               shown(inflated_text(line.inflated_m, study.event.units)),
+               shown(print_nominal(line.nominal_in)),
+               shown(print_inflated(line.inflated_m, lengths_in(study.event.units))),
                number(line.used),
                number(line.spares),
                number(line.order),
-               shown(packs_text(line))};
+               shown(print_packs(line))};
   if (colour) {
     row.swatch = make_swatch(wxColour(colour->red, colour->green, colour->blue));
     row.swatch_key = line.colour.palette + "/" + line.colour.colour;
@@ -72,8 +73,10 @@ void TotalsPanel::show(const Study* study) {
   if (study) {
     for (const BalloonLine& line : study->count.balloons) balloons.push_back(row_of(line, *study));
     for (const SupplyLine& line : study->count.supplies)
-      supplies.push_back(
-          {{shown(quantity_text(line, study->event.units)), shown(line.name.empty() ? line.key : line.name)}, {}, ""});
+      supplies.push_back({{shown(print_quantity(line, lengths_in(study->event.units))),
+                           shown(line.name.empty() ? line.key : line.name)},
+                          {},
+                          ""});
     sum_ = sum_of(study->count);
   }
   balloons_.model->set_rows(std::move(balloons));

@@ -1,4 +1,4 @@
-// Values in words for the lists. No number is worked out here; they are only written in the event's units.
+// Values in words for the lists; numbers are printed by studio/takeoff/print.hpp.
 #pragma once
 
 #include <string>
@@ -7,18 +7,9 @@
 #include "studio/model/event.hpp"
 #include "studio/model/finding.hpp"
 #include "studio/model/palette.hpp"
-#include "studio/takeoff/count.hpp"
 
 namespace quadrille {
 
-/// "11 in": the name of a balloon's size.
-std::string nominal_text(double nominal_in);
-/// What it is inflated to: "9.1 in" or "23.0 cm".
-std::string inflated_text(double metres, Units units);
-/// "2 × 100 + 1 × 50", "from the packs above", "not sold in this size".
-std::string packs_text(const BalloonLine& line);
-/// "7", "14' 9"", "4.50 m", "22.0 lb"…
-std::string quantity_text(const SupplyLine& line, Units units);
 std::string_view finish_text(Finish finish);
 /// "Problem", "Warning", "Note".
 std::string_view weight_text(Weight weight);

@@ -22,13 +22,13 @@ TEST_CASE("every bad input ends with 3, one sentence and no data") {
   };
   const std::vector<Bad> files{
       {"empty", "", "empty"},
-      {"words", "Dear all, the arch is to be red.", ""},
+      {"words", "Dear all, the arch is to be red.", "no XML"},
       {"binary",
        std::string("\x7f"
                    "ELF\x02\x01\x01\0\0\0",
                    10),
-       ""},
-      {"cut", event_text().substr(0, event_text().size() / 2), ""},
+       "control character"},
+      {"cut", event_text().substr(0, event_text().size() / 2), "line 11"},
       {"root", "<?xml version=\"1.0\"?>\n<html xmlns=\"http://www.w3.org/1999/xhtml\"/>\n", "html"},
       {"comma", with("name=\"Barn\"", "name=\"Barn\" wall-width-m=\"1,5\""), "1,5"},
       {"nan", with("x-m=\"2\"", "x-m=\"nan\""), "nan"},
@@ -73,7 +73,8 @@ TEST_CASE("a slot with a colour that no palette has ends with 3, with piece, slo
     CHECK(outcome.exit == 3);
     const std::string said = outcome.out + outcome.err;
     CHECK(said.find("no-such-blue") != std::string::npos);
-    CHECK(said.find("slot A") != std::string::npos);
+    CHECK(said.find("problem: Barn, Arch p1: Slot A is set to") != std::string::npos);
+    CHECK(said.find("Choose a colour: ") != std::string::npos);
   }
 }
 
@@ -85,7 +86,9 @@ TEST_CASE("a missing file, a folder and a file without permission end with 3") {
   const Outcome directory = quadrille_in(folder, {"count", folder.path().string()});
   CHECK(directory.exit == 3);
   CHECK(directory.err.find("folder") != std::string::npos);
-  CHECK(quadrille_in(folder, {"count", ""}).exit == 3);
+  const Outcome nameless = quadrille_in(folder, {"count", ""});
+  CHECK(nameless.exit == 3);
+  CHECK(nameless.err.find("name of the event's file is empty") != std::string::npos);
 }
 
 TEST_CASE("very deep nesting ends with a sentence and not with a crash") {
@@ -98,14 +101,15 @@ TEST_CASE("very deep nesting ends with a sentence and not with a crash") {
   CHECK_FALSE(outcome.err.empty());
 }
 
-TEST_CASE("a negative count is refused") {
-  // Either by the reader or by the piece type; in both cases nothing is counted for it and the status says so.
+TEST_CASE("a negative count ends with 3, with line, key and what would be accepted") {
   const Folder folder;
   std::string text = event_text();
   text.replace(text.find("count=\"33\""), 10, "count=\"-5\"");
   const Outcome outcome = quadrille_in(folder, {"count", put_scene(folder, text)});
-  CHECK((outcome.exit == 3 || outcome.exit == 1));
-  CHECK(outcome.err.find("-5") != std::string::npos);
+  CHECK(outcome.exit == 3);
+  CHECK(outcome.out.empty());
+  CHECK(outcome.err.find("line 10, <set key=\"clusters\">: count=\"-5\"") != std::string::npos);
+  CHECK(outcome.err.find("a number from 0") != std::string::npos);
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "has_word.hpp"
 #include "scene.hpp"
 
 namespace quadrille {
@@ -97,7 +98,7 @@ TEST_CASE("check says nothing wrong of a sound event and ends with 0") {
   CHECK(json["findings"].is_array());
 }
 
-TEST_CASE("check ends with 1 where a colour is in no palette, a piece is refused, or slots have no colour") {
+TEST_CASE("check ends with 3 where a colour is in no palette, and names it") {
   const Folder folder;
   std::string unknown = event_text();
   unknown.replace(unknown.find("key=\"fern\""), 10, "key=\"lilac\"");
@@ -106,22 +107,83 @@ TEST_CASE("check ends with 1 where a colour is in no palette, a piece is refused
   bool found = false;
   const Json findings = Json::parse(colour.out)["findings"];
   for (const Json& finding : findings) {
-    for (const char* key : {"weight", "code", "area", "piece", "key", "text", "remedy"}) CHECK(finding.contains(key));
+    for (const char* key : {"weight", "code", "area", "piece", "place", "key", "text", "remedy"})
+      CHECK(finding.contains(key));
     found = found || (finding["weight"] == "problem" && finding["piece"] == "p1" &&
                       finding["text"].get<std::string>().find("lilac") != std::string::npos);
   }
   CHECK(found);
+}
 
+TEST_CASE("a slot without colour is a problem: check once said nothing of it, and count that its size is not sold") {
+  const Folder folder;
+  std::string event = event_text();
+  const auto at = event.find("      <colour slot=\"B\"");
+  event.erase(at, event.find('\n', at) + 1 - at);
+  const Outcome checked = quadrille_in(folder, {"check", put_scene(folder, event)});
+  CHECK(checked.exit == 1);
+  // 33 quads with two of slot B each.
+  CHECK(has_line_with(checked.out, {"problem", "Barn", "Arch p1", "Slot B", "no colour", "66"}));
+  CHECK_FALSE(has_line_with(checked.out, {"Arch p2", "no colour"}));
+  const Outcome counted = quadrille_in(folder, {"count", folder / "supper.quadrille"});
+  CHECK(counted.exit == 1);
+  CHECK(has_line_with(counted.out, {"no colour (slot B)", "66", "no colour chosen"}));
+}
+
+TEST_CASE("check and count end with 1 where a piece is refused, and the table says that it is not built") {
+  const Folder folder;
   std::string wide = event_text();
-  wide.replace(wide.find("length=\"3.2\""), 12, "length=\"9.5\"");
+  wide.replace(wide.find("length=\"2.7\""), 12, "length=\"9.5\"");
   const Outcome refused = quadrille_in(folder, {"check", put_scene(folder, wide)});
   CHECK(refused.exit == 1);
-  CHECK(refused.out.find("problem: Barn: Arch p1") != std::string::npos);
+  CHECK(refused.out.find("problem: Barn, Arch p1: The span") != std::string::npos);
   // Counting says so too: what is refused counts nothing.
   const Outcome counted = quadrille_in(folder, {"count", put_scene(folder, wide), "--json"});
   CHECK(counted.exit == 1);
   CHECK(Json::parse(counted.out)["total_balloons"] == 132);
+  CHECK(Json::parse(counted.out)["pieces"][0]["not_built"] == true);
+  CHECK(Json::parse(counted.out)["pieces"][1]["not_built"] == false);
   CHECK(counted.err.find("Arch p1") != std::string::npos);
+  const Outcome text = quadrille_in(folder, {"count", folder / "supper.quadrille"});
+  CHECK(has_line_with(text.out, {"Arch p1", "arch", "not built"}));
+  CHECK_FALSE(has_line_with(text.out, {"Arch p1", "0"}));
+}
+
+TEST_CASE("a piece that was never calculated is not built: it once counted \"as last calculated\", with 0") {
+  const Folder folder;
+  std::string event = event_text();
+  event.replace(event.find("type=\"arch\""), 11, "type=\"wave\"");
+  const Outcome outcome = quadrille_in(folder, {"count", put_scene(folder, event), "--json"});
+  CHECK(outcome.exit == 1);
+  const Json piece = Json::parse(outcome.out)["pieces"][0];
+  CHECK(piece["as_last_calculated"] == false);
+  CHECK(piece["not_built"] == true);
+  CHECK(outcome.err.find("'wave' is not available") != std::string::npos);
+}
+
+TEST_CASE("an event of a newer version is counted with a warning: it was once counted without a word") {
+  const Folder folder;
+  std::string event = event_text();
+  event.replace(event.find("version=\"1.0\" reader=\"1.0\" units"), 26, "version=\"2.0\" reader=\"2.0\"");
+  const Outcome outcome = quadrille_in(folder, {"count", put_scene(folder, event), "--json"});
+  CHECK(outcome.exit == 0);
+  CHECK(Json::parse(outcome.out)["total_balloons"] == 264);
+  CHECK(outcome.err.find("warning: ") == 0);
+  CHECK(outcome.err.find("version 2.0") != std::string::npos);
+}
+
+TEST_CASE("supplies are told in the event's units, lengths in feet and inches") {
+  const Folder folder;
+  std::string event = event_text();
+  event.replace(event.find("units=\"metric\""), 14, "units=\"feet\"");
+  const Outcome feet = quadrille_in(folder, {"count", put_scene(folder, event)});
+  const Outcome metric = quadrille_in(folder, {"count", put_scene(folder)});
+  // The arch reckons as much line as frame: two rods of 6.6 m are 13.2 m, which are 43 ft 3.7 in, to the nearest half
+  // inch 43' 3 1/2".
+  CHECK(has_line_with(metric.out, {"Line, clusters to the frame", "13.20 m"}));
+  CHECK(has_line_with(feet.out, {"Line, clusters to the frame", "43' 3 1/2\""}));
+  CHECK(has_line_with(feet.out, {"Fern", "9.0 in"}));
+  CHECK(has_line_with(metric.out, {"Fern", "22.9 cm"}));
 }
 
 }  // namespace

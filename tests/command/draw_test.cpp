@@ -1,6 +1,7 @@
 // `quadrille draw`: formats, areas, refusals.
 #include <doctest/doctest.h>
 
+#include "has_word.hpp"
 #include "scene.hpp"
 
 namespace quadrille {
@@ -35,10 +36,8 @@ TEST_CASE("several pages: one PDF, or numbered files with a word about it") {
   CHECK(files >= 2);
   CHECK_FALSE(std::filesystem::exists(folder / "all.png"));
   const Outcome pages = run_in(folder, "pdfinfo", {folder / "all.pdf"}, environment_in(folder));
-  if (pages.exit == 0) {
-    const std::size_t at = pages.out.find("Pages:") + 6;
-    CHECK(std::stoi(pages.out.substr(at)) == files);
-  }
+  REQUIRE_MESSAGE(pages.exit == 0, "pdfinfo (package poppler-utils) is needed");
+  CHECK(has_line_with(pages.out, {"Pages", std::to_string(files)}));
 
   const Outcome one = quadrille_in(folder, {"draw", event, "--out", folder / "yard.png", "--area", "a2"});
   CHECK(one.exit == 0);
@@ -67,14 +66,59 @@ TEST_CASE("the pdf holds the same counts as count") {
   const std::string event = put_scene(folder);
   CHECK(quadrille_in(folder, {"draw", event, "--out", folder / "a.pdf", "--area", "Barn"}).exit == 0);
   const Outcome text = run_in(folder, "pdftotext", {"-layout", folder / "a.pdf", "-"}, environment_in(folder));
-  if (text.exit != 0) {
-    MESSAGE("not checked: pdftotext is not here");
-    return;
-  }
+  REQUIRE_MESSAGE(text.exit == 0, "pdftotext (package poppler-utils) is needed");
   // 66 of each colour in the arch of the area drawn (33 quads, two of each).
-  CHECK(text.out.find("66") != std::string::npos);
-  CHECK(text.out.find("Fern") != std::string::npos);
+  CHECK(has_line_with(text.out, {"Fern", "66"}));
+  CHECK(has_line_with(text.out, {"Poppy", "66"}));
+  CHECK(has_word(text.out, "132"));
   CHECK(text.out.find("Harvest supper") != std::string::npos);
+}
+
+TEST_CASE("a drawing never replaces an event: draw E.pdf --out E.pdf once put the drawing in its place") {
+  const Folder folder;
+  put_scene(folder);
+  const std::string event = folder / "supper.pdf", other = folder / "all-2.png", link = folder / "link.pdf";
+  for (const std::string& file : {event, other}) put_file(file, event_text());
+  std::filesystem::create_symlink(event, link);
+  const auto refused = [&](const std::vector<std::string>& words, const std::string& named) {
+    const Outcome outcome = quadrille_in(folder, words);
+    CAPTURE(outcome.err);
+    CHECK(outcome.exit == 2);
+    CHECK(outcome.err.find(named + ": this file holds") != std::string::npos);
+    CHECK(outcome.err.find("another name") != std::string::npos);
+  };
+  refused({"draw", event, "--out", event}, event);
+  refused({"draw", event, "--out", link}, link);
+  refused({"draw", event, "--out", folder / "all.png"}, other);  // the second of its numbered pages
+  CHECK_FALSE(std::filesystem::exists(folder / "all-1.png"));
+  refused({"try", "arch", "--out", event}, event);
+  refused({"count", event, "--csv", other}, other);
+  CHECK(bytes_of(event) == event_text());
+  CHECK(bytes_of(other) == event_text());
+}
+
+TEST_CASE("slot letters can be left out, and are there without a word about them") {
+  const Folder folder;
+  const std::string event = put_scene(folder);
+  const auto drawn = [&](const std::vector<std::string>& more) {
+    std::vector<std::string> words{"draw", event, "--out", folder / "x.svg", "--area", "Barn"};
+    words.insert(words.end(), more.begin(), more.end());
+    CHECK(quadrille_in(folder, words).exit == 0);
+    return bytes_of(folder / "x.svg");
+  };
+  const std::string usual = drawn({});
+  CHECK(drawn({"--letters"}) == usual);
+  CHECK(drawn({"--no-letters"}) != usual);
+  CHECK(quadrille_in(folder, {"draw", event, "--out", folder / "x.svg", "--letters", "--no-letters"}).exit == 2);
+}
+
+TEST_CASE("warnings are told while drawing, on the standard error and without a change of status") {
+  const Folder folder;
+  std::string event = event_text();
+  event.replace(event.find("count=\"33\""), 10, "count=\"20\"");  // most of the rod stays bare
+  const Outcome outcome = quadrille_in(folder, {"draw", put_scene(folder, event), "--out", folder / "x.pdf"});
+  CHECK(outcome.exit == 0);
+  CHECK(outcome.err.find("warning: Barn, Arch p1: The frame shows at ") != std::string::npos);
 }
 
 TEST_CASE("what cannot be drawn is refused: 2 for the words, 3 for the event, 4 for the place") {

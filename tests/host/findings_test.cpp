@@ -31,7 +31,7 @@ TEST_CASE("messages become findings of their weight, with area, piece and key") 
   built.piece.messages = {{Severity::note, "height", "Noted."}, {Severity::warning, "", "Mind."}};
   Findings found = findings(built);
   REQUIRE(found.size() == 2);
-  CHECK(found[0] == Finding{Weight::note, "note", "area", "p", "height", "The piece 'p': Noted.", ""});
+  CHECK(found[0] == Finding{Weight::note, "note", "area", "p", "height", "Noted.", ""});
   CHECK(found[1].weight == Weight::warning);
   CHECK(found[1].code == "warning");
   built.status = Status::infeasible;
@@ -53,8 +53,7 @@ TEST_CASE(
   REQUIRE(found.size() == 1);
   CHECK(found[0].code == "frame-shows");
   CHECK(found[0].weight == Weight::warning);
-  CHECK(found[0].text ==
-        "The piece 'p': 50 % of the frame is hidden; the longest bare stretch runs from 5.10 m to 6.00 m along it.");
+  CHECK(found[0].text == "50 % of the frame is hidden; the longest bare stretch runs from 5.10 m to 6.00 m along it.");
   built.hidden_share = 0.9;
   built.bare = {{0, 0.3048}};
   found = findings(built, Units::feet);
@@ -87,8 +86,34 @@ TEST_CASE("a type that is missing is a problem, or a warning where the last coun
   REQUIRE(found.size() == 2);
   CHECK(found[0].code == "type-missing");
   CHECK(found[0].weight == Weight::problem);
-  CHECK(found[0].text.find("'hoop' is not available (It threw.)") != std::string::npos);
+  CHECK(
+      found[0].text ==
+      "The piece type 'hoop' is not available (It threw.), so only the piece's place is drawn, and nothing is counted "
+      "for it.");
   CHECK_FALSE(found[0].remedy.empty());
   CHECK(found[1].weight == Weight::warning);
   CHECK(found[1].piece == "q");
+}
+
+TEST_CASE("refused plugin files are warnings, and one that ended the program can be tried again") {
+  PieceTypes types;
+  types.refused.push_back({"/x/hoop.so", RefusalReason::no_symbol, "It is none.", ""});
+  types.refused.push_back({"/x/wave.so", RefusalReason::crashed_before, "It crashed.", ""});
+  const Findings found = findings_of_refused(types);
+  REQUIRE(found.size() == 2);
+  CHECK(found[0] == Finding{Weight::warning, "plugin-no-symbol", "", "", "", "/x/hoop.so: It is none.", ""});
+  CHECK(found[1].code == "plugin-crashed-before");
+  CHECK_FALSE(found[1].remedy.empty());
+}
+
+TEST_CASE("no text carries the name of its piece: whoever prints it adds area and name, once") {
+  BuiltPiece built = sound();
+  built.hidden_share = 0.5;
+  built.bare = {{0, 3}};
+  built.piece.messages = {{Severity::warning, "height", "Mind."}};
+  PlacedPiece piece = placed("p", "post"), missing = placed("q", "hoop");
+  piece.name = missing.name = "Welcome";
+  for (const Finding& finding :
+       findings_of(event_of({piece, missing}), {{"p", std::make_shared<const BuiltPiece>(built)}}, PieceTypes{}))
+    CHECK(finding.text.find("Welcome") == std::string::npos);
 }

@@ -98,7 +98,8 @@ TEST_CASE("ranges are finite, the right way round, and hold the default") {
   CHECK(fault([](Table& t) { t[0].hard_min = 9; }) == "Parameter 'width' has a range that ends below its beginning.");
   CHECK(fault([](Table& t) { t[0].display_max = 6; }) == "Parameter 'width' offers values outside its hard range.");
   CHECK(fault([](Table& t) { t[0].default_number = 7; }) ==
-        "Parameter 'width' has a default that it does not accept itself: 'width' (Width) is 7 m: 1 m to 5 m would be "
+        "Parameter 'width' has a default that it does not accept itself: Width is 7 m (22' 11 1/2\"): 1 m to 5 m (3' 3 "
+        "1/2\" to 16' 5\") would be "
         "accepted.");
   CHECK(fault([](Table& t) { t[0].kind = QUADRILLE_COUNT, t[0].default_number = 2.5; }) != "");
   CHECK(fault([](Table& t) { t[0].kind = QUADRILLE_SLOTS, t[0].hard_max = t[0].display_max = 6; }) == "");
@@ -113,7 +114,7 @@ TEST_CASE("kinds, choices, defaults and handles are known ones") {
   CHECK(fault([](Table& t) { t[1].choice_count = 0; }) == "Parameter 'side' has no choices.");
   CHECK(fault([](Table& t) { t[1].choice_count = 4'000'000'000u; }) == "Parameter 'side' has too many choices.");
   CHECK(fault([](Table& t) { t[1].default_text = "middle"; }) ==
-        "Parameter 'side' has a default that it does not accept itself: 'side' (Side) is 'middle': left or right would "
+        "Parameter 'side' has a default that it does not accept itself: Side is 'middle': left or right would "
         "be accepted.");
   CHECK(fault([](Table& t) { t[0].kind = QUADRILLE_PATH, t[0].default_text = "1 2; here"; }) != "");
   CHECK(fault([](Table& t) { t[0].kind = QUADRILLE_PATH, t[0].default_text = "1 2; 3 4"; }) !=

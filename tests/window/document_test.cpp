@@ -36,6 +36,39 @@ TEST_CASE("an untidy file that is not touched is saved byte for byte, even after
   CHECK(contents(file) == untidy);
 }
 
+// Nothing set the last build, so a saved piece whose type later went missing counted 0.
+TEST_CASE("a changed event is saved with what was built, and undoing everything still saves the very bytes") {
+  ScratchFolder folder;
+  const auto file = put_event(folder);
+  const std::string before = contents(file);
+  Document document = opened(file);
+  auto piece = std::make_shared<BuiltPiece>();
+  piece->status = Status::ok;
+  piece->box.most = {2.5, 0.25, 1.25};
+  for (int i = 0; i < 5; ++i) {
+    piece->piece.balloons.emplace_back();
+    piece->piece.balloons.back().nominal_in = 11;
+    piece->piece.balloons.back().diameter_m = 0.23;
+  }
+  const BuiltEvent built{{"p1", piece}};
+  CHECK(!document.save(built));
+  CHECK(contents(file) == before);  // nothing was changed
+  document.edit().commit("Move", moved(document.event(), "p1", 3, 0));
+  CHECK(!document.save(built));
+  const auto saved = open_event(file);
+  REQUIRE(saved);
+  const auto& last = find_piece(saved->event, "p1")->last_built;
+  REQUIRE(last);
+  CHECK(last->width_m == 2.5);
+  CHECK(last->counts == std::vector<LastBuilt::Count>{{11, 0.23, 0, 5}});
+  CHECK(find_piece(saved->event, "p3")->last_built->counts.at(0).balloons == 36);  // its type is missing
+  CHECK(!document.changed_on_disk());
+  CHECK(!document.history().has_changes());
+  document.edit().undo();
+  CHECK(!document.save(built));
+  CHECK(contents(file) == before);
+}
+
 TEST_CASE("saving as goes on with the new file and leaves the old one") {
   ScratchFolder folder;
   const auto file = put_event(folder);
