@@ -3,6 +3,7 @@
 #pragma once
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
@@ -213,6 +214,31 @@ inline void add_dressing_facts(Piece& piece, const DressingValues& dressing) {
 inline std::optional<double> find_fact(const Piece& piece, std::string_view key) {
   const auto found = std::ranges::find(piece.facts, key, &Fact::key);
   return found == piece.facts.end() ? std::nullopt : std::optional(found->number);
+}
+
+/// A unit of labour, left out where there is none of it.
+inline void add_work_units(Piece& piece, const char* key, const char* label, double quantity) {
+  if (quantity > 0) piece.work.push_back({key, label, quantity});
+}
+
+/// Every third cluster is tied to the frame, with a line round it. Common practice, no source.
+inline double tied_clusters(const Piece& piece) { return std::ceil(static_cast<double>(piece.clusters.size()) / 3); }
+inline constexpr double line_per_tied_cluster_m = 0.6;
+
+inline void add_cluster_line(Piece& piece) {
+  if (const double tied = tied_clusters(piece); tied > 0)
+    piece.supplies.push_back({"cluster-line", "Line, clusters to the frame", "m", tied * line_per_tied_cluster_m});
+}
+
+/// Work on balloons and clusters: inflate, tie, make, mount, tie to the frame.
+inline void add_cluster_work(Piece& piece) {
+  const auto balloons = static_cast<double>(piece.balloons.size()),
+             clusters = static_cast<double>(piece.clusters.size());
+  add_work_units(piece, "inflate", "Inflate and size a balloon", balloons);
+  add_work_units(piece, "tie", "Tie a balloon", balloons);
+  add_work_units(piece, "make-cluster", "Make a cluster", clusters);
+  add_work_units(piece, "mount-cluster", "Mount a cluster", clusters);
+  add_work_units(piece, "tie-to-frame", "Tie a cluster to the frame", tied_clusters(piece));
 }
 
 }  // namespace quadrille

@@ -9,67 +9,30 @@
 namespace quadrille::arch {
 namespace {
 
-constexpr double tape_per_joint_m = 0.25;   // two turns and an end: common practice, no source
-constexpr double line_per_cluster_m = 0.6;  // round the frame and tied, every third cluster: common practice, no source
-
-std::string rounded(double number) { return std::to_string(std::lround(number)); }
-
-/// "8" or "33.4": millimetres without a useless zero.
-std::string millimetres(double metres) { return print_number(std::round(metres * 1e4) / 10); }
-
 std::size_t sections(const Outline& outline, const Request& request) {
   return section_lengths(outline.length_m, request.rod.piece_m).size();
-}
-
-void add_rods(Piece& piece, const Outline& outline, const Request& request) {
-  const Rod& rod = request.rod;
-  const std::string diameter = millimetres(rod.section.outer_m),
-                    wall = millimetres((rod.section.outer_m - rod.section.inner_m) / 2);
-  const bool solid = rod.section.inner_m == 0;
-  const std::string kind = rod.material->key + ("-" + diameter + "mm") + (solid ? "" : "x" + wall + "mm");
-  const std::string label = rod.material->label + std::string(solid ? " rod, " : " tube, ") + diameter +
-                            (solid ? " mm" : " x " + wall + " mm");
-  piece.supplies.push_back({"rod-" + kind + "-" + rounded(rod.piece_m * 1000) + "mm",
-                            label + ", section of " + print_fixed(rod.piece_m, 2) + " m", "piece",
-                            static_cast<double>(sections(outline, request))});
-  const auto joints = static_cast<double>(sections(outline, request) - 1);
-  if (joints > 0) {
-    piece.supplies.push_back({"sleeve-" + kind, "Sleeve joint for " + label, "piece", joints});
-    piece.supplies.push_back({"joint-tape", "Tape over the joints", "m", joints * tape_per_joint_m});
-  }
-  const std::size_t corners = outline.corners.size();
-  if (corners > 0)
-    piece.supplies.push_back(
-        {"corner-" + kind + (request.corner_m > 0 ? "-r" + rounded(request.corner_m * 1000) + "mm" : ""),
-         (request.corner_m > 0 ? "Bent corner for " : "Elbow for ") + label, "piece", static_cast<double>(corners)});
 }
 
 }  // namespace
 
 void add_supplies(Piece& piece, const Outline& outline, const Request& request) {
-  add_rods(piece, outline, request);
-  piece.supplies.push_back({"socket-" + millimetres(request.rod.section.outer_m) + "mm",
-                            "Foot socket for " + millimetres(request.rod.section.outer_m) + " mm", "piece", 2});
+  add_rod_supplies(piece, request.rod, outline.length_m, 2);
+  if (!outline.corners.empty()) {
+    const bool bent = request.corner_m > 0;
+    piece.supplies.push_back(
+        {"corner-" + rod_key(request.rod) + (bent ? "-r" + whole_text(request.corner_m * 1000) + "mm" : ""),
+         (bent ? "Bent corner for " : "Elbow for ") + rod_label(request.rod), "piece",
+         static_cast<double>(outline.corners.size())});
+  }
   add_base(piece, request.base, 2);
-  const auto tied = std::ceil(static_cast<double>(piece.clusters.size()) / 3);
-  if (tied > 0)
-    piece.supplies.push_back({"cluster-line", "Line, clusters to the frame", "m", tied * line_per_cluster_m});
+  add_cluster_line(piece);
 }
 
 void add_work(Piece& piece, const Outline& outline, const Request& request) {
-  const auto balloons = static_cast<double>(piece.balloons.size()),
-             clusters = static_cast<double>(piece.clusters.size());
-  const auto joints = static_cast<double>(sections(outline, request) - 1 + 2 * outline.corners.size());
-  const auto add = [&](const char* key, const char* label, double quantity) {
-    if (quantity > 0) piece.work.push_back({key, label, quantity});
-  };
-  add("inflate", "Inflate and size a balloon", balloons);
-  add("tie", "Tie a balloon", balloons);
-  add("make-cluster", "Make a cluster", clusters);
-  add("mount-cluster", "Mount a cluster", clusters);
-  add("join-rod", "Join and tape a rod", joints);
-  add("raise-frame", "Raise the frame", 1);
-  add("tie-to-frame", "Tie a cluster to the frame", std::ceil(clusters / 3));
+  add_cluster_work(piece);
+  add_work_units(piece, "join-rod", "Join and tape a rod",
+                 static_cast<double>(sections(outline, request) - 1 + 2 * outline.corners.size()));
+  add_work_units(piece, "raise-frame", "Raise the frame", 1);
 }
 
 void add_anchoring_rules(Piece& piece, const Request& request) {

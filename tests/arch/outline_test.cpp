@@ -7,8 +7,8 @@
 #include <cmath>
 
 #include "plugins/arch/dressing.hpp"
-#include "plugins/arch/frame.hpp"
 #include "sdk/overlap.hpp"
+#include "sdk/rod.hpp"
 
 using namespace quadrille;
 using namespace quadrille::arch;
