@@ -11,6 +11,7 @@
 #include "sdk/built.hpp"
 #include "sdk/material.hpp"
 #include "sdk/number.hpp"
+#include "sdk/piece.hpp"
 
 namespace quadrille {
 
@@ -24,6 +25,25 @@ struct Rod {
   /// The tightest radius it is kept bent to.
   double bend_limit_m() const { return section.outer_m / 2 / material->bend_strain; }
 };
+
+inline constexpr quadrille_choice rod_materials[] = {
+    {"glass-fibre", "Glass fibre"}, {"pvc", "PVC"}, {"aluminium", "Aluminium"}, {"steel", "Steel"}};
+
+/// Reads the parameters `stem`-diameter, `stem`-wall (0 = solid), `stem`-material (of rod_materials) and `stem`-section.
+/// Throws BadParameter where the wall leaves no tube.
+inline Rod read_rod(const Values& values, const std::string& stem) {
+  Rod rod;
+  rod.section.outer_m = values.number(stem + "-diameter");
+  const double wall = values.number(stem + "-wall");
+  if (2 * wall >= rod.section.outer_m)
+    throw BadParameter(stem + "-wall", "A wall of " + print_fixed(wall * 1000, 1) + " mm leaves no tube of " +
+                                           print_fixed(rod.section.outer_m * 1000, 1) +
+                                           " mm: it must be less than half of the diameter, or 0 for a solid one.");
+  rod.section.inner_m = wall > 0 ? rod.section.outer_m - 2 * wall : 0;
+  rod.material = find_material(values.text(stem + "-material"));
+  rod.piece_m = values.number(stem + "-section");
+  return rod;
+}
 
 /// Lengths of the sections of a rod of `length_m`, in order; the last one is what is left over.
 inline std::vector<double> section_lengths(double length_m, double piece_m) {
