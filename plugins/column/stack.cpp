@@ -23,20 +23,24 @@ CreaseCircle crease_circle(int n, double d, double ring_radius, double c) {
   return {ring_radius * cosine_of_half_step(n), reach * reach - aside * aside};
 }
 
+/// A tapering column is sized in steps that one can tell apart on a sizer.
+constexpr double sizer_step_m = 0.005;
+
 double diameter_at(const Request& request, double height_m) {
+  if (request.taper == 1) return request.dressing.make.inflated_m;
   const double share = std::clamp(height_m / request.height_m, 0.0, 1.0);
-  return request.dressing.make.inflated_m * (1 + (request.taper - 1) * share);
+  const double even = request.dressing.make.inflated_m * (1 + (request.taper - 1) * share);
+  return std::nearbyint(even / sizer_step_m) * sizer_step_m;
 }
 
 Layer next_layer(const Request& request, const Layer& below) {
   const int n = request.dressing.make.size;
-  Layer layer = below;
-  // The diameter depends on the height and the height on the diameter: five rounds settle it far below a nanometre.
-  for (int round = 0; round < 5; ++round) {
-    layer.centre_m = below.centre_m + request.dressing.tightness * crease_height(n, below.inflated_m, layer.inflated_m);
-    layer.inflated_m = diameter_at(request, layer.centre_m);
-  }
-  return layer;
+  const auto seated = [&](double inflated_m) {
+    return below.centre_m + request.dressing.tightness * crease_height(n, below.inflated_m, inflated_m);
+  };
+  // The diameter is that of the height where a cluster like the one below would sit; a step of the sizer moves it by less.
+  const double inflated_m = diameter_at(request, seated(below.inflated_m));
+  return {seated(inflated_m), inflated_m};
 }
 
 }  // namespace
