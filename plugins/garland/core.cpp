@@ -117,20 +117,32 @@ std::vector<Ball> lay_core(const Request& request, const Curve& line, const Prof
   SizeSequence sizes(shares);
   Random chance(request.seed);
   std::vector<Ball> core;
-  double at = 0;
-  std::size_t turns[2] = {0, 0};
-  for (std::uint32_t number = 1;; ++number) {
+  std::vector<std::vector<Ball>> clusters;
+  std::vector<double> rooms;
+  for (double at = 0;;) {
     std::vector<Ball> cluster = next_cluster(request, sizes);
-    const double half =
-        Profile::between(profile.stretch, at / line.length_m()) * spacing(request, mean_diameter(cluster)) / 2;
-    if (at + 2 * half > line.length_m() + 1e-9 && number > 1) break;
-    const bool large = cluster.front().size == 0;
+    const double room =
+        Profile::between(profile.stretch, at / line.length_m()) * spacing(request, mean_diameter(cluster));
+    if (at + room > line.length_m() + 1e-9 && !clusters.empty()) break;
+    at += room;
+    clusters.push_back(std::move(cluster));
+    rooms.push_back(room);
+  }
+  // What is left over at the end goes to all of them; the first and the last sit near the ends, which would show.
+  constexpr double beyond = 0.2;
+  double total = -beyond * (rooms.front() + rooms.back());
+  for (const double room : rooms) total += room;
+  const double share_out = line.length_m() / total;
+  double at = -beyond * share_out * rooms.front();
+  std::size_t turns[2] = {0, 0};
+  for (std::size_t i = 0; i < clusters.size(); ++i) {
+    const bool large = clusters[i].front().size == 0;
     const double start = heading(turns[large]++, large, request.wall) + chance.within(-0.25, 0.25);
-    const double place = std::min(at + half, line.length_m());
-    place_cluster(cluster, request, line, place, start, Profile::between(profile.reach_m, place / line.length_m()));
-    for (Ball& ball : cluster) ball.cluster = number;
-    core.insert(core.end(), cluster.begin(), cluster.end());
-    at += 2 * half;
+    const double place = at + share_out * rooms[i] / 2;
+    place_cluster(clusters[i], request, line, place, start, Profile::between(profile.reach_m, place / line.length_m()));
+    for (Ball& ball : clusters[i]) ball.cluster = static_cast<std::uint32_t>(i + 1);
+    core.insert(core.end(), clusters[i].begin(), clusters[i].end());
+    at += share_out * rooms[i];
   }
   return core;
 }

@@ -72,6 +72,33 @@ class Filling {
     return found;
   }
 
+  /// Where a filler comes to rest when it is pushed in from the front over a place of the line; it must touch two others.
+  std::optional<Seat> pushed_in(const Vec3& place, double at, std::size_t size) const {
+    const double radius = request_.mix[size].inflated_m / 2;
+    double y = 1e300;
+    Vec3 glue = place;
+    grid_.near(place, [&](std::uint32_t j) {
+      const Ball& ball = balls_[j];
+      const double reach = ball.radius + radius - 2 * glued * std::min(ball.radius, radius);
+      const double x = ball.centre.x() - place.x(), z = ball.centre.z() - place.z(),
+                   left = reach * reach - x * x - z * z;
+      if (left <= 0) return;
+      if (const double stop = ball.centre.y() - std::sqrt(left); stop < y) {
+        y = stop;
+        glue = ball.centre;
+      }
+    });
+    const Vec3 centre(place.x(), y, place.z());
+    int touched = 0;
+    grid_.near(centre, [&](std::uint32_t j) {
+      const double reach = balls_[j].radius + radius;
+      touched += (balls_[j].centre - centre).squaredNorm() < reach * reach;
+    });
+    if (touched < 2 || y > place.y() || !is_allowed(centre, radius, at) || !is_free(centre, radius))
+      return std::nullopt;
+    return Seat{centre, glue, at, 0};
+  }
+
   bool add(const Seat& seat, std::size_t size) {
     const double radius = request_.mix[size].inflated_m / 2;
     if (!is_free(seat.centre, radius)) return false;
@@ -152,17 +179,17 @@ void hide_line(std::vector<Ball>& balls, Filling& filling, std::vector<long>& wa
                const Curve& line) {
   for (std::size_t size = request.mix.size(); size-- > 0;)
     for (int round = 0; round < 5; ++round) {
-      const std::vector<Vec3> bare = bare_places(balls, line);
+      const std::vector<BarePlace> bare = bare_stations(balls, line);
       if (bare.empty()) return;
       const double radius = request.mix[size].inflated_m / 2;
       Grid grid(2 * radius);
-      for (std::uint32_t i = 0; i < bare.size(); ++i) grid.insert(Vec3(bare[i].x(), 0, bare[i].z()), i);
+      for (std::uint32_t i = 0; i < bare.size(); ++i) grid.insert(Vec3(bare[i].place.x(), 0, bare[i].place.z()), i);
       std::vector<Seat> covering;
       for (Seat& seat : filling.seats(size, 0)) {
         seat.score = 0;
         grid.near(Vec3(seat.centre.x(), 0, seat.centre.z()), [&](std::uint32_t i) {
-          const double x = bare[i].x() - seat.centre.x(), z = bare[i].z() - seat.centre.z();
-          seat.score += x * x + z * z < 0.98 * radius * radius && seat.centre.y() < bare[i].y() ? 1 : 0;
+          const double x = bare[i].place.x() - seat.centre.x(), z = bare[i].place.z() - seat.centre.z();
+          seat.score += x * x + z * z < 0.98 * radius * radius && seat.centre.y() < bare[i].place.y() ? 1 : 0;
         });
         if (seat.score > 0) covering.push_back(seat);
       }
@@ -179,6 +206,13 @@ void hide_line(std::vector<Ball>& balls, Filling& filling, std::vector<long>& wa
       }
       if (added == 0) break;
     }
+  // What no crease covers is covered from the front.
+  for (const BarePlace& bare : bare_stations(balls, line))
+    for (std::size_t size = request.mix.size(); size-- > 0;)
+      if (const auto seat = filling.pushed_in(bare.place, bare.at, size); seat && filling.add(*seat, size)) {
+        --wanted[size];
+        break;
+      }
 }
 
 /// Where the garland falls short of its thickness on one side, one filler there that carries the outline.
@@ -193,7 +227,7 @@ void fill_outline(std::vector<Ball>& balls, Filling& filling, std::vector<long>&
     for (const Shortfall& gap : missing) {
       const double half = request.thickness_at(gap.at / line.length_m()) / 2;
       const Seat* best = nullptr;
-      double nearest = 0.06 * half;
+      double nearest = 0.09 * half;
       auto from = std::ranges::lower_bound(seats, gap.at - 0.6 * half, {}, &Seat::at);
       for (; from != seats.end() && from->at < gap.at + 0.6 * half; ++from) {
         const double outside = gap.side * side_of_line(from->centre, line, from->at) + radius;

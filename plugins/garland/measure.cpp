@@ -33,15 +33,16 @@ Balloon balloon_of(const Ball& ball, const Request& request) {
           ball.slot,   ball.cluster, ball.place,      ball.role};
 }
 
-std::vector<Vec3> bare_places(const std::vector<Ball>& balls, const Curve& line) {
+std::vector<BarePlace> bare_stations(const std::vector<Ball>& balls, const Curve& line) {
   double largest = 0.01;
   for (const Ball& ball : balls) largest = std::max(largest, 2 * ball.radius);
   Grid grid(largest);
   for (std::uint32_t i = 0; i < balls.size(); ++i) grid.insert(flat(balls[i].centre), i);
-  std::vector<Vec3> bare;
+  std::vector<BarePlace> bare;
   const int steps = std::max(1, static_cast<int>(std::ceil(line.length_m() / 0.01)));
   for (int i = 0; i < steps; ++i) {
-    const Vec3 place = line.point(line.length_m() * (i + 0.5) / steps);
+    const double at = line.length_m() * (i + 0.5) / steps;
+    const Vec3 place = line.point(at);
     bool hidden = false;
     grid.near(flat(place), [&](std::uint32_t j) {
       if (hidden) return;
@@ -51,7 +52,7 @@ std::vector<Vec3> bare_places(const std::vector<Ball>& balls, const Curve& line)
       balloon.diameter_m = 2 * balls[j].radius;
       hidden = hides(balloon, place);
     });
-    if (!hidden) bare.push_back(place);
+    if (!hidden) bare.push_back({at, place});
   }
   return bare;
 }

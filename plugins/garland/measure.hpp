@@ -7,8 +7,13 @@
 
 namespace quadrille::garland {
 
-/// Places of the line, 2 cm apart or nearer, that no balloon hides from the front [m].
-std::vector<Vec3> bare_places(const std::vector<Ball>& balls, const Curve& line);
+/// A place of the line that no balloon hides from the front.
+struct BarePlace {
+  double at = 0;  ///< arc length [m]
+  Vec3 place = Vec3::Zero();
+};
+/// Looked for every centimetre or nearer.
+std::vector<BarePlace> bare_stations(const std::vector<Ball>& balls, const Curve& line);
 
 /// One balloon as the studio takes it.
 Balloon balloon_of(const Ball& ball, const Request& request);
