@@ -6,6 +6,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "sdk/built.hpp"
@@ -57,29 +58,48 @@ inline std::vector<double> section_lengths(double length_m, double piece_m) {
   return lengths;
 }
 
+/// A straight or bent stretch of rod between fittings, cut by itself.
+struct RodRun {
+  double from_m = 0, to_m = 0;  ///< along the frame
+  bool from_its_end = false;    ///< cut from `to_m` backward, as the far leg is from its foot
+};
+
+/// Arc lengths along the frame at which the sections of a run are joined, in order.
+inline std::vector<double> sleeve_places(const RodRun& run, double piece_m) {
+  std::vector<double> places;
+  const auto sections = section_lengths(run.to_m - run.from_m, piece_m);
+  double cut = 0;
+  for (std::size_t i = 0; i + 1 < sections.size(); ++i) {
+    cut += sections[i];
+    places.push_back(run.from_its_end ? run.to_m - cut : run.from_m + cut);
+  }
+  std::ranges::sort(places);
+  return places;
+}
+
 /// A place along a rod that must be a node of the frame.
 struct Mark {
   double at_m = 0;
   Joint joint = Joint::rigid;  ///< of the member that begins here
 };
 
-/// The marks of a rod of `length_m`: both ends, the sleeves between its sections, and `more`; in order, each place once.
-inline std::vector<Mark> rod_marks(double length_m, double piece_m, const std::vector<double>& more) {
-  std::vector<Mark> marks{{0, Joint::rigid}};
-  double at = 0;
-  for (const double section : section_lengths(length_m, piece_m)) {
-    at += section;
-    marks.push_back({at, Joint::sleeve});
-  }
-  marks.back() = {length_m, Joint::rigid};
-  for (const double place : more) marks.push_back({place, Joint::rigid});
+/// `marks` in order, each place once, the first and the last rigid. Of two at one place a sleeve wins.
+inline std::vector<Mark> in_order(std::vector<Mark> marks) {
   std::ranges::stable_sort(marks, {}, &Mark::at_m);
   const auto same_place = [](const Mark& a, const Mark& b) { return b.at_m - a.at_m < 1e-6; };
-  // Of two marks at one place a sleeve wins.
   for (std::size_t i = 1; i < marks.size(); ++i)
     if (same_place(marks[i - 1], marks[i]) && marks[i].joint == Joint::sleeve) marks[i - 1].joint = Joint::sleeve;
   marks.erase(std::unique(marks.begin(), marks.end(), same_place), marks.end());
+  marks.front().joint = marks.back().joint = Joint::rigid;
   return marks;
+}
+
+/// The marks of one rod of `length_m`: both ends, the sleeves between its sections, and `more`.
+inline std::vector<Mark> rod_marks(double length_m, double piece_m, const std::vector<double>& more) {
+  std::vector<Mark> marks{{0, Joint::rigid}, {length_m, Joint::rigid}};
+  for (const double place : sleeve_places({0, length_m}, piece_m)) marks.push_back({place, Joint::sleeve});
+  for (const double place : more) marks.push_back({place, Joint::rigid});
+  return in_order(std::move(marks));
 }
 
 /// No member of a frame is longer [m]: enough elements for the frame analysis to follow the bending.
@@ -151,18 +171,39 @@ inline std::string rod_label(const Rod& rod) {
 /// Two turns of tape and an end, each joint. Common practice, no source.
 inline constexpr double tape_per_joint_m = 0.25;
 
-/// Sections, sleeves and tape of a rod of `length_m`, and the foot sockets of `feet` feet.
-inline void add_rod_supplies(Piece& piece, const Rod& rod, double length_m, int feet) {
-  const auto sections = static_cast<double>(section_lengths(length_m, rod.piece_m).size());
-  piece.supplies.push_back({"rod-" + rod_key(rod) + "-" + whole_text(rod.piece_m * 1000) + "mm",
-                            rod_label(rod) + ", section of " + print_fixed(rod.piece_m, 2) + " m", "piece", sections});
-  if (sections > 1) {
-    piece.supplies.push_back({"sleeve-" + rod_key(rod), "Sleeve joint for " + rod_label(rod), "piece", sections - 1});
-    piece.supplies.push_back({"joint-tape", "Tape over the joints", "m", (sections - 1) * tape_per_joint_m});
+/// What a frame of rods is put together from.
+struct RodParts {
+  int sections = 0, sleeves = 0;
+};
+
+inline RodParts rod_parts(const std::vector<RodRun>& runs, double piece_m) {
+  RodParts parts;
+  for (const RodRun& run : runs) {
+    const auto sections = static_cast<int>(section_lengths(run.to_m - run.from_m, piece_m).size());
+    parts.sections += sections;
+    parts.sleeves += sections - 1;
   }
+  return parts;
+}
+
+/// Sections, sleeves and foot sockets, and tape for the sleeves and for `fitted_joints` more (those of elbows).
+inline void add_rod_supplies(Piece& piece, const Rod& rod, const RodParts& parts, int fitted_joints, int feet) {
+  piece.supplies.push_back({"rod-" + rod_key(rod) + "-" + whole_text(rod.piece_m * 1000) + "mm",
+                            rod_label(rod) + ", section of " + print_fixed(rod.piece_m, 2) + " m", "piece",
+                            static_cast<double>(parts.sections)});
+  if (parts.sleeves > 0)
+    piece.supplies.push_back(
+        {"sleeve-" + rod_key(rod), "Sleeve joint for " + rod_label(rod), "piece", static_cast<double>(parts.sleeves)});
+  if (const int joints = parts.sleeves + fitted_joints; joints > 0)
+    piece.supplies.push_back({"joint-tape", "Tape over the joints", "m", joints * tape_per_joint_m});
   piece.supplies.push_back({"socket-" + millimetres(rod.section.outer_m) + "mm",
                             "Foot socket for " + millimetres(rod.section.outer_m) + " mm", "piece",
                             static_cast<double>(feet)});
+}
+
+/// Those of one rod of `length_m`.
+inline void add_rod_supplies(Piece& piece, const Rod& rod, double length_m, int feet) {
+  add_rod_supplies(piece, rod, rod_parts(std::vector<RodRun>{{0, length_m}}, rod.piece_m), 0, feet);
 }
 
 }  // namespace quadrille

@@ -1,6 +1,5 @@
 #include "plugins/arch/materials.hpp"
 
-#include <cmath>
 #include <string>
 
 #include "plugins/arch/frame.hpp"
@@ -9,14 +8,22 @@
 namespace quadrille::arch {
 namespace {
 
-std::size_t sections(const Outline& outline, const Request& request) {
-  return section_lengths(outline.length_m, request.rod.piece_m).size();
+/// Joints of rods with the fittings at the corners.
+int corner_joints(const Outline& outline) { return 2 * static_cast<int>(outline.corners.size()); }
+
+/// Up to a span of 2/π of its length a bent rod pushes its feet apart; a flatter one pulls them together. A rigid frame
+/// does neither.
+const char* why_ballast(const Piece& piece, const Request& request) {
+  if (request.frame != FrameKind::flexible_rod) return "One light foot slides or lifts first.";
+  return find_fact(piece, "foot_push_n").value_or(0) >= 0
+             ? "The bent rod pushes its feet apart, and one light foot slides."
+             : "The flat bent rod pulls its feet together, and one light foot slides.";
 }
 
 }  // namespace
 
 void add_supplies(Piece& piece, const Outline& outline, const Request& request) {
-  add_rod_supplies(piece, request.rod, outline.length_m, 2);
+  add_rod_supplies(piece, request.rod, rod_parts(rod_runs(outline), request.rod.piece_m), corner_joints(outline), 2);
   if (!outline.corners.empty()) {
     const bool bent = request.corner_m > 0;
     piece.supplies.push_back(
@@ -30,13 +37,15 @@ void add_supplies(Piece& piece, const Outline& outline, const Request& request) 
 
 void add_work(Piece& piece, const Outline& outline, const Request& request) {
   add_cluster_work(piece);
-  add_work_units(piece, "join-rod", "Join and tape a rod",
-                 static_cast<double>(sections(outline, request) - 1 + 2 * outline.corners.size()));
+  add_work_units(
+      piece, "join-rod", "Join and tape a rod",
+      static_cast<double>(rod_parts(rod_runs(outline), request.rod.piece_m).sleeves + corner_joints(outline)));
   add_work_units(piece, "raise-frame", "Raise the frame", 1);
 }
 
 void add_anchoring_rules(Piece& piece, const Request& request) {
   constexpr const char* practice = "common practice, no source";
+  const bool bends = request.frame == FrameKind::flexible_rod;
   const auto rule = [&](Requirement requirement, When when, const char* key, const char* text, const char* reason) {
     piece.anchoring.push_back({requirement, when, key, text, reason, practice});
   };
@@ -50,10 +59,12 @@ void add_anchoring_rules(Piece& piece, const Request& request) {
        "Run a line from cluster to cluster along the whole arch.",
        "If the frame parts at a joint the dressing stays in one piece.");
   rule(Requirement::ballast, When::always, "ballast-both-feet",
-       "Put the same ballast on both feet before the rod is bent.",
-       "The bent rod pushes its feet apart, and one light foot slides.");
-  rule(Requirement::joints, When::always, "tape-joints", "Tape every joint of the rod before it is bent.",
-       "Tight packing and bending push joints apart.");
+       bends ? "Put the same ballast on both feet before the rod is bent."
+             : "Put the same ballast on both feet before the frame is raised.",
+       why_ballast(piece, request));
+  rule(Requirement::joints, When::always, "tape-joints",
+       bends ? "Tape every joint of the rod before it is bent." : "Tape every joint of the frame before it is raised.",
+       bends ? "Tight packing and bending push joints apart." : "Tight packing pushes joints apart.");
   rule(Requirement::clearance, When::walkway, "headroom",
        "Keep 2.1 m of headroom under the balloons, and lines and ballast off the way.",
        "People walk under the arch and trip over what they do not look for.");

@@ -18,13 +18,14 @@ FrameKind frame_of(std::string_view key) {
 
 void check_rigid(const Request& request) {
   if (request.frame == FrameKind::flexible_rod) return;
-  if (request.span_m < 0.2) throw BadParameter("span", "A rigid frame needs a span of at least 0.20 m.");
+  if (request.span_m < 0.2)
+    throw BadParameter("span", "A rigid frame needs a span of at least " + print_at_least(0.2) + ".");
   if (request.frame == FrameKind::half_circle && request.height_m < request.span_m / 2)
     throw BadParameter("height", "A half circle over " + print_both(request.span_m) + " is " +
-                                     print_both(request.span_m / 2) + " high: the height must be that or more.");
+                                     print_at_least(request.span_m / 2) + " high: the height must be that or more.");
   if (request.frame == FrameKind::square && request.corner_m > std::min(request.span_m / 2, request.height_m))
     throw BadParameter("corner-radius", "The corners take more room than the frame has: at most " +
-                                            print_both(std::min(request.span_m / 2, request.height_m)) + ".");
+                                            print_at_most(std::min(request.span_m / 2, request.height_m)) + ".");
 }
 
 }  // namespace

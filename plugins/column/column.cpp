@@ -43,7 +43,7 @@ void refuse_impossible(const Piece& piece, const Request& request, const Stack& 
   const DressingValues& dressing = request.dressing;
   if (stack.most_layers == 0)
     throw Infeasible("height", "No cluster finds room: the lowest balloons reach " +
-                                   print_both(request.bare_foot_m + dressing.make.inflated_m) +
+                                   print_at_least(request.bare_foot_m + dressing.make.inflated_m) +
                                    " above the floor, so the height must be that or more.");
   if (dressing.tightness < joints_part_below)
     throw Infeasible("tightness",
@@ -60,7 +60,7 @@ void refuse_impossible(const Piece& piece, const Request& request, const Stack& 
     throw Infeasible("pole-diameter",
                      "A pole of " + print_fixed(request.pole.section.outer_m * 1000, 0) +
                          " mm is too thick for clusters of balloons of " + print_both(dressing.make.inflated_m) +
-                         ": its pole diameter may be " + print_fixed(600 * dressing.make.inflated_m, 0) +
+                         ": its pole diameter may be " + print_fixed(std::floor(600 * dressing.make.inflated_m), 0) +
                          " mm at most.",
                      piece);
   const Overlap deepest = deepest_overlap(piece.balloons);
@@ -94,6 +94,7 @@ Piece build(const Values& values) {
   warn_of_bare_frame(piece, request.dressing, "bare-foot");
   warn_of_ballast(piece, request.base);
   warn_of_standing(piece, request);
+  warn_of_pattern(piece, request.dressing);
   note_unused_slots(piece, request.dressing.pattern.slots);
   return piece;
 }

@@ -1,5 +1,6 @@
 #include "plugins/column/request.hpp"
 
+#include <cmath>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -70,10 +71,11 @@ Request read_request(const Values& values) {
   request.taper = values.number("taper");
   const ClusterMake& make = request.dressing.make;
   if (make.inflated_m * request.taper > 1.02 * make.nominal_in * metres_per_inch)
-    throw BadParameter("taper", "Topmost balloons of " + print_both(make.inflated_m * request.taper) +
-                                    " are larger than their nominal size of " + print_number(make.nominal_in) +
-                                    " in: take a larger balloon, or a taper of at most " +
-                                    print_fixed(make.nominal_in * metres_per_inch / make.inflated_m, 2) + ".");
+    throw BadParameter(
+        "taper", "Topmost balloons of " + print_both(make.inflated_m * request.taper) +
+                     " are larger than their nominal size of " + print_number(make.nominal_in) +
+                     " in: take a larger balloon, or a taper of at most " +
+                     print_fixed(std::floor(100 * make.nominal_in * metres_per_inch / make.inflated_m) / 100, 2) + ".");
   read_crown(values, request);
   return request;
 }

@@ -22,7 +22,8 @@ namespace quadrille {
 std::shared_ptr<const BuiltPiece> build_piece(const PieceType& type, const ValueMap& values);
 
 /// Builds events; remembers pieces by type and values, so that moving or renaming one builds nothing, and pieces of
-/// equal values build once. What the last eight events did not use is dropped. `types` must outlive it. Thread-safe.
+/// equal values build once. What the last eight events did not use is dropped, and so is what failed inside: a build
+/// that found the memory full may go well the next time. `types` must outlive it. Thread-safe.
 class EventBuilder {
  public:
   explicit EventBuilder(const PieceTypes& types) : types_(types) {}
@@ -46,7 +47,7 @@ class EventBuilder {
 };
 
 /// What the builds have to say about an event, in the order of its pieces. Codes: "refused" (problem), "warning",
-/// "note", "frame-shows" (a warning below 85 % hidden, else a note), "pattern-breaks", and "type-missing" (a problem
+/// "note", "frame-shows" (a warning below 60 % hidden, else a note), "pattern-breaks", and "type-missing" (a problem
 /// where nothing is known of the piece, a warning where it can be counted as last calculated).
 Findings findings_of(const Event& event, const BuiltEvent& built, const PieceTypes& types);
 
