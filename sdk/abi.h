@@ -7,9 +7,10 @@
  * Units: metres, kilograms, newtons, pascals, radians. Frame: x to the right as the audience sees it, y away from the
  * audience, z up; the origin is on the floor at the piece's place. Text is UTF-8, NUL-terminated, never NULL.
  *
- * Growth: a minor version may append fields to a struct and add record kinds. Every array states the size of one entry,
- * so an older plugin's shorter entries stay readable. Nothing is ever removed, reordered or given another meaning
- * within a major version. */
+ * Growth: a minor version may append fields to a struct and add record kinds. Every array of such structs states the
+ * size of one entry, so an older plugin's shorter entries stay readable. Two structs stand in arrays that state none and
+ * therefore never grow within a major version: quadrille_choice and quadrille_value. Nothing is ever removed, reordered
+ * or given another meaning within a major version. */
 #ifndef QUADRILLE_ABI_H
 #define QUADRILLE_ABI_H
 
@@ -41,7 +42,7 @@ enum {
   QUADRILLE_MIX = 13     /* balloon sizes with shares */
 };
 
-typedef struct quadrille_choice {
+typedef struct quadrille_choice { /* never grows */
   const char* key;   /* stable: this is what files save */
   const char* label; /* for people */
 } quadrille_choice;
@@ -70,7 +71,7 @@ typedef struct quadrille_parameter {
 enum { QUADRILLE_NO_HANDLE = 0, QUADRILLE_HANDLE_LEFT = 1, QUADRILLE_HANDLE_RIGHT = 2, QUADRILLE_HANDLE_TOP = 3,
        QUADRILLE_HANDLE_POINTS = 4 };
 
-typedef struct quadrille_value {
+typedef struct quadrille_value { /* never grows */
   uint32_t kind;
   uint32_t list_count; /* doubles in list */
   double number;

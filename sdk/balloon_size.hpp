@@ -18,7 +18,8 @@ inline double usual_inflated_m(double nominal_in) {
     const auto [size, inflated] = usual[i];
     const auto [smaller, smaller_inflated] = usual[i - 1];
     if (nominal_in <= size)
-      return (smaller_inflated + (nominal_in - smaller) / (size - smaller) * (inflated - smaller_inflated)) * metres_per_inch;
+      return (smaller_inflated + (nominal_in - smaller) / (size - smaller) * (inflated - smaller_inflated)) *
+             metres_per_inch;
   }
   return nominal_in * 0.875 * metres_per_inch;
 }

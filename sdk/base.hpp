@@ -12,6 +12,8 @@
 
 namespace quadrille {
 
+inline constexpr double standard_ballast_kg = 10;
+
 inline constexpr quadrille_parameter base_parameters[] = {
     length("plate-width", "Plate width", "Side of the square base plate at each foot; 0 for none.", "Base")
         .range(0, 2)
@@ -22,7 +24,7 @@ inline constexpr quadrille_parameter base_parameters[] = {
     mass("ballast", "Ballast", "Put on each base plate, beyond its own mass.", "Base")
         .range(0, 500)
         .display(0, 60)
-        .standard(10),
+        .standard(standard_ballast_kg),
 };
 
 struct BaseValues {
@@ -66,8 +68,14 @@ inline void add_base(Piece& piece, const BaseValues& base, int feet) {
   piece.work.push_back({"carry-ballast", "Place ballast, kg", feet * base.ballast_kg});
 }
 
-/// Warns of more ballast than finds room on a plate.
+/// Warns of more ballast than finds room on a plate, and of ballast that no plate bears and that is therefore left out; of
+/// the standard ballast, which nobody may have asked for, only in a note.
 inline void warn_of_ballast(Piece& piece, const BaseValues& base) {
+  if (base.plate_width_m <= 0 && base.ballast_kg > 0)
+    piece.messages.push_back({base.ballast_kg == standard_ballast_kg ? Severity::note : Severity::warning, "ballast",
+                              "Without a base plate there is nothing to put " + print_fixed(base.ballast_kg, 0) +
+                                  " kg of ballast on, so none is counted: give the plate a width, or set the ballast "
+                                  "to 0."});
   const double limit = ballast_per_m2_kg * base.plate_width_m * base.plate_width_m;
   if (base.plate_width_m > 0 && base.ballast_kg > limit)
     warn(piece, "ballast",

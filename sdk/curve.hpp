@@ -45,9 +45,10 @@ class Curve {
     return last ? here : ((1.5 - share) * here + (share - 0.5) * direction(index + 1)).normalized();
   }
 
+  /// Points and arc lengths to the nanometre.
   std::vector<SpinePoint> spine() const {
     std::vector<SpinePoint> spine;
-    for (std::size_t i = 0; i < points_.size(); ++i) spine.push_back({at_[i], to_nanometre(points_[i])});
+    for (std::size_t i = 0; i < points_.size(); ++i) spine.push_back({to_nanometre(at_[i]), to_nanometre(points_[i])});
     return spine;
   }
 

@@ -3,9 +3,11 @@
 #pragma once
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -15,7 +17,9 @@
 #include "sdk/cluster.hpp"
 #include "sdk/hidden.hpp"
 #include "sdk/number.hpp"
+#include "sdk/overlap.hpp"
 #include "sdk/pattern.hpp"
+#include "sdk/pattern_check.hpp"
 #include "sdk/piece.hpp"
 #include "sdk/units.hpp"
 
@@ -24,6 +28,9 @@ namespace quadrille {
 inline constexpr quadrille_choice pattern_choices[] = {{"spiral", "Spiral"},   {"solid", "Solid"},
                                                        {"zigzag", "Zigzag"},   {"stripes", "Stripes"},
                                                        {"diamond", "Diamond"}, {"rows", "Rows as typed"}};
+/// No piece mounts more clusters than that.
+inline constexpr int most_mounted = 5000;
+
 inline constexpr quadrille_choice hand_choices[] = {{"right", "Right"}, {"left", "Left"}};
 
 inline constexpr quadrille_parameter dressing_parameters[] = {
@@ -45,7 +52,7 @@ inline constexpr quadrille_parameter dressing_parameters[] = {
         .display(0.8, 1.1)
         .standard(0.88),
     count("clusters", "Clusters", "How many to mount; 0 for as many as fit.", "Balloons")
-        .range(0, 1000)
+        .range(0, most_mounted)
         .display(0, 100)
         .standard(0),
     choice("pattern", "Pattern", "How the colours run.", "Pattern", pattern_choices),
@@ -97,7 +104,7 @@ inline PatternPlan read_pattern(const Values& values) {
   plan.hand = values.text("hand") == "left" ? -1 : 1;
   plan.band = values.whole("band");
   if (plan.kind != PatternKind::rows) return plan;
-  const auto typed = parse_rows(values.text("rows"), plan.cluster_size);
+  const auto typed = slot_rows(values.text("rows"), plan.cluster_size);
   if (!typed) throw BadParameter("rows", typed.error);
   if (typed->empty())
     throw BadParameter(
@@ -121,8 +128,8 @@ inline double inflated_diameter(double nominal_in, double asked_m, const char* k
   if (asked_m == 0) return usual_inflated_m(nominal_in);
   if (asked_m > 1.02 * nominal_m || asked_m < 0.25 * nominal_m)
     throw BadParameter(key, "A balloon of nominal size " + print_number(nominal_in) + " in cannot be inflated to " +
-                                print_both(asked_m) + ": from " + print_both(0.25 * nominal_m) + " to " +
-                                print_both(nominal_m) + " is possible.");
+                                print_both(asked_m) + ": from " + print_at_least(0.25 * nominal_m) + " to " +
+                                print_at_most(nominal_m) + " is possible.");
   return asked_m;
 }
 
@@ -142,8 +149,6 @@ inline DressingValues read_dressing(const Values& values) {
 
 inline constexpr double joints_part_below = 0.75;  ///< tightness; common practice, no source
 inline constexpr double forced_below = 0.9;        ///< tightness; common practice, no source
-/// Deeper than this share of its diameter a balloon is pressed until it bursts or jumps off. Common practice, no source.
-inline constexpr double deepest_press = 0.30;
 
 inline void warn(Piece& piece, const char* key, std::string text) {
   piece.messages.push_back({Severity::warning, key, std::move(text)});
@@ -158,26 +163,60 @@ inline void warn_of_tightness(Piece& piece, const DressingValues& dressing) {
              "0.95 or more.");
 }
 
+/// Refuses more clusters than anybody mounts, and than `clusters` can ask for.
+inline void refuse_too_many(const Piece& piece, const DressingValues& dressing) {
+  if (piece.clusters.size() > most_mounted)
+    throw Infeasible(dressing.size_key(),
+                     std::to_string(piece.clusters.size()) + " clusters of these balloons fit: at most " +
+                         std::to_string(most_mounted) + " are mounted. Use a larger balloon, or set clusters.");
+}
+
+/// A stretch of the spine and the parameter to blame where the frame shows there.
+struct BlamedStretch {
+  Stretch stretch;
+  const char* key = "";
+};
+
 /// Warns where the frame shows for longer than a quarter of a balloon, or three quarters at an end of the spine, where
-/// nobody looks for balloons. `ends_key` is blamed where it shows at the ends alone.
-inline void warn_of_bare_frame(Piece& piece, const DressingValues& dressing, const char* ends_key) {
+/// nobody looks for balloons. `ends_key` is blamed where it shows at the ends alone; else snugness or tightness,
+/// whichever is farther above 1; else the key of `blamed` whose stretches touch all that shows; else tightness.
+inline void warn_of_bare_frame(Piece& piece, const DressingValues& dressing, const char* ends_key,
+                               std::span<const BlamedStretch> blamed = {}) {
   if (piece.spine.empty()) return;
   const HiddenSpine hidden = hidden_spine(piece.spine, piece.balloons);
   const double length = piece.spine.back().at_m;
-  std::string places;
-  bool only_at_ends = true;
+  std::string places, blamed_key;
+  bool only_at_ends = true, only_blamed = true;
   int found = 0;
-  for (const Stretch& stretch : hidden.bare) {
-    const bool at_end = stretch.from_m < 1e-9 || stretch.to_m > length - 1e-9;
-    if (stretch.to_m - stretch.from_m < (at_end ? 0.75 : 0.25) * dressing.make.inflated_m) continue;
+  for (const Stretch& bare : hidden.bare) {
+    const bool at_end = bare.from_m < 1e-9 || bare.to_m > length - 1e-9;
+    if (bare.to_m - bare.from_m < (at_end ? 0.75 : 0.25) * dressing.make.inflated_m) continue;
+    const auto touches = [&](const BlamedStretch& b) {
+      return b.stretch.from_m <= bare.to_m && bare.from_m <= b.stretch.to_m;
+    };
+    const auto place = std::ranges::find_if(blamed, touches);
+    if (place != blamed.end()) blamed_key = place->key;
     only_at_ends = only_at_ends && at_end;
-    if (++found <= 3)
-      places += (found > 1 ? ", " : "") + print_fixed(stretch.from_m, 2) + "-" + print_fixed(stretch.to_m, 2) + " m (" +
-                print_feet_inches(stretch.from_m) + "-" + print_feet_inches(stretch.to_m) + ")";
+    only_blamed = only_blamed && (at_end || place != blamed.end());
+    if (++found <= 3) places += (found > 1 ? ", " : "") + print_both(bare.from_m) + " to " + print_both(bare.to_m);
   }
   if (found == 0) return;
   if (found > 3) places += " and " + std::to_string(found - 3) + " more";
-  warn(piece, only_at_ends ? ends_key : "tightness", "The frame shows at " + places + " along it.");
+  const char* key = "tightness";
+  if (only_at_ends)
+    key = ends_key;
+  else if (dressing.make.snug > 1 && dressing.make.snug >= dressing.tightness)
+    key = "snug";
+  else if (dressing.tightness <= 1 && only_blamed)
+    key = blamed_key.c_str();
+  warn(piece, key,
+       "The frame shows at " + places + " along it; " + print_fixed(100 * hidden.share, 0) + " % is hidden.");
+}
+
+/// Warns where the clusters that stand in `piece` do not carry the pattern that was asked for.
+inline void warn_of_pattern(Piece& piece, const DressingValues& dressing) {
+  for (const PatternBreak& found : pattern_breaks(laid_clusters(piece), dressing.pattern))
+    warn(piece, "pattern", found.text);
 }
 
 /// Notes colour slots that no balloon bears.
@@ -213,6 +252,35 @@ inline void add_dressing_facts(Piece& piece, const DressingValues& dressing) {
 inline std::optional<double> find_fact(const Piece& piece, std::string_view key) {
   const auto found = std::ranges::find(piece.facts, key, &Fact::key);
   return found == piece.facts.end() ? std::nullopt : std::optional(found->number);
+}
+
+/// A unit of labour, left out where there is none of it.
+inline void add_work_units(Piece& piece, const char* key, const char* label, double quantity) {
+  if (quantity > 0) piece.work.push_back({key, label, quantity});
+}
+
+/// Every third cluster is tied to the frame, with a line round it, and the first and the last. Common practice, no source.
+inline double tied_clusters(const Piece& piece) {
+  const std::size_t clusters = piece.clusters.size();
+  const std::size_t thirds = (clusters + 2) / 3;
+  return static_cast<double>(clusters > 0 && (clusters - 1) % 3 != 0 ? thirds + 1 : thirds);
+}
+inline constexpr double line_per_tied_cluster_m = 0.6;
+
+inline void add_cluster_line(Piece& piece) {
+  if (const double tied = tied_clusters(piece); tied > 0)
+    piece.supplies.push_back({"cluster-line", "Line, clusters to the frame", "m", tied * line_per_tied_cluster_m});
+}
+
+/// Work on balloons and clusters: inflate, tie, make, mount, tie to the frame.
+inline void add_cluster_work(Piece& piece) {
+  const auto balloons = static_cast<double>(piece.balloons.size()),
+             clusters = static_cast<double>(piece.clusters.size());
+  add_work_units(piece, "inflate", "Inflate and size a balloon", balloons);
+  add_work_units(piece, "tie", "Tie a balloon", balloons);
+  add_work_units(piece, "make-cluster", "Make a cluster", clusters);
+  add_work_units(piece, "mount-cluster", "Mount a cluster", clusters);
+  add_work_units(piece, "tie-to-frame", "Tie a cluster to the frame", tied_clusters(piece));
 }
 
 }  // namespace quadrille

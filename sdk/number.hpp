@@ -1,6 +1,7 @@
 // Numbers as text, in one way for every file and command: no locale, no printf, no strtod.
 #pragma once
 
+#include <algorithm>
 #include <charconv>
 #include <cmath>
 #include <cstdint>
@@ -19,13 +20,25 @@ inline std::string print_number(double number) {
 }
 
 /// With exactly `decimals` decimals, rounded to nearest as the C library does: print_fixed(2.345, 1) is "2.3".
-/// `number` is finite and below 1e15 in size; decimals is 0 to 12. Never prints "-0".
+/// `number` is finite; decimals is 0 to 12, otherwise the nearer of both is taken. Never prints "-0".
 inline std::string print_fixed(double number, int decimals) {
-  char text[64];
-  const auto end = std::to_chars(text, text + sizeof text, number, std::chars_format::fixed, decimals);
+  char text[336];  // 309 digits of the largest double, sign, point and 12 decimals
+  const auto end =
+      std::to_chars(text, text + sizeof text, number, std::chars_format::fixed, std::clamp(decimals, 0, 12));
+  if (end.ec != std::errc()) return print_number(number);
   std::string printed(text, end.ptr);
   if (printed.starts_with('-') && printed.find_first_not_of("-0.") == std::string::npos) printed.erase(0, 1);
   return printed;
+}
+
+/// `number` to 12 significant digits, the same on every machine even where its last bits come from a mathematics
+/// library that differs. `number` is finite; not finite is returned as it is.
+inline double to_twelve_digits(double number) {
+  char text[32];
+  const auto end = std::to_chars(text, text + sizeof text, number, std::chars_format::scientific, 11);
+  double rounded = number;
+  if (std::isfinite(number)) std::from_chars(text, end.ptr, rounded);
+  return rounded;
 }
 
 /// The finite number that is the whole of `text` ("2.4", "-1e3", "+5"); nothing for anything else: a comma, blanks, a

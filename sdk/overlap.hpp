@@ -13,6 +13,9 @@
 
 namespace quadrille {
 
+/// Deeper than this share of its diameter a balloon is pressed until it bursts or jumps off. Common practice, no source.
+inline constexpr double deepest_press = 0.30;
+
 struct Overlap {
   double share = 0;                   ///< depth ÷ diameter of the smaller balloon; 0 where none touch
   std::size_t first = 0, second = 0;  ///< indices of the two

@@ -5,16 +5,16 @@
 // fills the very same positions; only the colours tell the hands apart.
 #pragma once
 
-#include <algorithm>
 #include <cassert>
-#include <cctype>
 #include <cstddef>
 #include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "sdk/quoted.hpp"
 #include "sdk/result.hpp"
+#include "sdk/row_text.hpp"
 
 namespace quadrille {
 
@@ -43,33 +43,22 @@ struct LaidCluster {
 
 inline char slot_letter(std::uint32_t slot) { return static_cast<char>('A' + slot); }
 
-/// Reads pattern text: words of slot letters (A to F, either case) separated by blanks, commas, '/' or line ends, one
-/// word per cluster. A word has one letter per balloon of the cluster, or a single letter for a cluster of one colour.
-inline Result<std::vector<SlotRow>> parse_rows(std::string_view text, int cluster_size) {
+/// The clusters that pattern text writes: see row_words. A word has one letter per balloon of the cluster, or a single
+/// letter for a cluster of one colour; otherwise it fails with a sentence that names the row.
+inline Result<std::vector<SlotRow>> slot_rows(std::string_view text, int cluster_size) {
+  const auto words = row_words(text);
+  if (!words) return Result<std::vector<SlotRow>>::bad(words.error);
+  const auto size = static_cast<std::size_t>(cluster_size);
   std::vector<SlotRow> rows;
-  std::size_t at = 0;
-  const auto is_gap = [](char c) { return c == ' ' || c == ',' || c == '/' || c == '\n' || c == '\r' || c == '\t'; };
-  while (at < text.size()) {
-    if (is_gap(text[at])) {
-      ++at;
-      continue;
-    }
-    const std::size_t start = at;
-    while (at < text.size() && !is_gap(text[at])) ++at;
-    const std::string word(text.substr(start, at - start));
-    const std::string place = "Row " + std::to_string(rows.size() + 1) + " (\"" + word + "\")";
+  for (const std::string& word : *words) {
     SlotRow row;
-    for (const char c : word) {
-      const int upper = std::toupper(static_cast<unsigned char>(c));
-      if (upper < 'A' || upper >= 'A' + most_slots)
-        return Result<std::vector<SlotRow>>::bad(place + " has a letter other than A to F.");
-      row.push_back(static_cast<std::uint32_t>(upper - 'A'));
-    }
-    if (row.size() == 1) row.resize(static_cast<std::size_t>(cluster_size), row.front());
-    if (row.size() != static_cast<std::size_t>(cluster_size))
-      return Result<std::vector<SlotRow>>::bad(place + " has " + std::to_string(row.size()) +
-                                               " letters; a cluster of " + std::to_string(cluster_size) + " takes " +
-                                               std::to_string(cluster_size) + ", or one letter for all.");
+    for (const char c : word) row.push_back(static_cast<std::uint32_t>(c - 'A'));
+    if (row.size() == 1) row.resize(size, row.front());
+    if (row.size() != size)
+      return Result<std::vector<SlotRow>>::bad("Row " + std::to_string(rows.size() + 1) + " (" + quoted(word) +
+                                               ") has " + std::to_string(row.size()) + " letters; a cluster of " +
+                                               std::to_string(size) + " takes " + std::to_string(size) +
+                                               ", or one letter for all.");
     rows.push_back(std::move(row));
   }
   return Result<std::vector<SlotRow>>::good(std::move(rows));

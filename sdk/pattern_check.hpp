@@ -1,8 +1,8 @@
-// Walks the colours of a built piece from cluster to cluster and finds the clusters that break its pattern.
+// Walks the colours of a built piece from cluster to cluster and finds the clusters that break its pattern: against a
+// plan (pattern_plan.hpp), or, here, without knowing any.
 #pragma once
 
 #include <algorithm>
-#include <cmath>
 #include <cstddef>
 #include <cstdint>
 #include <map>
@@ -11,164 +11,248 @@
 #include <string>
 #include <vector>
 
-#include "sdk/built.hpp"
-#include "sdk/pattern.hpp"
+#include "sdk/pattern_plan.hpp"
+#include "sdk/pattern_ring.hpp"
 
 namespace quadrille {
-
-struct PatternBreak {
-  std::uint32_t cluster = 0;  ///< its number
-  std::string text;           ///< one sentence
-};
-
 namespace pattern_detail {
 
-inline constexpr int no_balloon = -1;
-
-/// Colours around the rod by position, in half steps.
-struct Ring {
-  std::uint32_t number = 0;
-  std::vector<int> slots;
-};
-
-inline std::vector<Ring> rings_of(const Piece& piece) {
-  std::map<std::uint32_t, std::vector<const Balloon*>> members;
-  for (const Balloon& balloon : piece.balloons)
-    if (balloon.role == Role::body && balloon.cluster != 0) members[balloon.cluster].push_back(&balloon);
-  std::vector<Ring> rings;
-  for (const Cluster& cluster : piece.clusters) {
-    const auto& balloons = members[cluster.number];
-    const auto n = static_cast<long>(balloons.size());
-    if (n == 0) continue;
-    Ring ring{cluster.number, std::vector<int>(static_cast<std::size_t>(2 * n), no_balloon)};
-    const long turned = std::lround(cluster.turn_rad / (pi / static_cast<double>(n)));
-    for (const Balloon* balloon : balloons) {
-      const long position = ((turned + 2 * static_cast<long>(balloon->place)) % (2 * n) + 2 * n) % (2 * n);
-      ring.slots[static_cast<std::size_t>(position)] = static_cast<int>(balloon->slot);
+/// What can be read off a piece whose plan is unknown.
+class Reading {
+ public:
+  explicit Reading(const Piece& piece) {
+    const auto laid = laid_clusters(piece);
+    for (std::size_t i = 0; i < laid.size(); ++i) {
+      if (laid[i].slots.empty()) continue;
+      numbers_.push_back(piece.clusters[i].number);
+      half_steps_.push_back(laid[i].half_steps);
+      rings_.push_back(ring_of(laid[i].slots, laid[i].half_steps));
     }
-    rings.push_back(std::move(ring));
+    most_ = std::max<std::size_t>(1, rings_.size() / 10);
   }
-  return rings;
-}
 
-inline bool turned_equal(const Ring& from, const Ring& to, std::size_t steps) {
-  if (from.slots.size() != to.slots.size()) return false;
-  for (std::size_t p = 0; p < from.slots.size(); ++p)
-    if (to.slots[(p + steps) % to.slots.size()] != from.slots[p]) return false;
-  return true;
-}
+  std::vector<PatternBreak> breaks() const {
+    if (rings_.size() < 5) return {};
+    std::vector<std::size_t> wreaths;
+    std::map<Ring, std::size_t> known;
+    for (const Ring& ring : rings_) wreaths.push_back(known.emplace(wreath(ring), known.size()).first->second);
+    auto found = odd_wreaths(wreaths);
+    if (found.empty()) found = odd_in_period(wreaths);
+    if (found.empty()) found = odd_turns(known.size() == 1);
+    return found.size() > most_ ? std::vector<PatternBreak>() : found;
+  }
 
-inline std::vector<int> sorted_colours(const Ring& ring) {
-  std::vector<int> colours = ring.slots;
-  std::ranges::sort(colours);
-  return colours;
-}
+ private:
+  /// The same for all turns of a ring.
+  static Ring wreath(const Ring& ring) {
+    Ring least = ring, turned = ring;
+    for (std::size_t i = 1; i < ring.size(); ++i) {
+      std::rotate(turned.begin(), turned.begin() + 1, turned.end());
+      least = std::min(least, turned);
+    }
+    return least;
+  }
 
-inline bool of_one_colour(const Ring& ring) {
-  std::set<int> colours(ring.slots.begin(), ring.slots.end());
-  colours.erase(no_balloon);
-  return colours.size() == 1;
-}
+  PatternBreak odd_colours(std::size_t odd, std::size_t beside) const {
+    const std::string start = "Cluster " + std::to_string(numbers_[odd]) + " breaks the pattern: ";
+    if (rings_[odd].size() != rings_[beside].size())
+      return {numbers_[odd], start + "it has another number of balloons."};
+    Ring seen = rings_[odd], wanted = rings_[beside];
+    std::ranges::sort(seen);
+    std::ranges::sort(wanted);
+    std::vector<int> strange;
+    std::ranges::set_symmetric_difference(seen, wanted, std::back_inserter(strange));
+    if (strange.empty()) return {numbers_[odd], start + "its colours stand in another order than in the others."};
+    std::string colours;
+    for (const int slot : std::set<int>(strange.begin(), strange.end()))
+      colours += (colours.empty() ? "" : ", ") + std::string(1, slot_letter(static_cast<std::uint32_t>(slot)));
+    return {numbers_[odd], start + "the colours " + colours + " do not run on through it."};
+  }
 
-/// True where the colours of `ring` themselves are wrong beside those of `other`: neither a turn nor a new stripe.
-inline bool has_wrong_colours(const Ring& ring, const Ring& other) {
-  const bool stripe = of_one_colour(ring) && of_one_colour(other);
-  return !stripe && sorted_colours(ring) != sorted_colours(other);
-}
+  /// Among clusters of one colour each, whether all colours of cluster i are also those of the stripes it lies in or of
+  /// the next ones on either side: one colour may be meant to flow into the other there.
+  bool may_flow(const std::vector<std::size_t>& wreaths, std::size_t i) const {
+    std::set<int> around{no_balloon};
+    const auto look = [&](auto next, auto is_end) {
+      std::set<std::size_t> seen;
+      for (std::size_t at = i; !is_end(at) && seen.size() < 2;) {
+        at = next(at);
+        if (!of_one_colour(rings_[at])) continue;
+        seen.insert(wreaths[at]);
+        around.insert(rings_[at].begin(), rings_[at].end());
+      }
+    };
+    look([](std::size_t at) { return at - 1; }, [](std::size_t at) { return at == 0; });
+    look([](std::size_t at) { return at + 1; }, [this](std::size_t at) { return at + 1 == rings_.size(); });
+    return std::ranges::all_of(rings_[i], [&](int slot) { return around.contains(slot); });
+  }
 
-/// A rule that most clusters obey: each looks like the one `period` before it, turned by `steps`.
-struct Rule {
-  std::size_t period = 1, steps = 0;
-};
+  /// Whether the three clusters on either side of cluster i are all alike.
+  static bool is_within(const std::vector<std::size_t>& wreaths, std::size_t i) {
+    if (i < 3 || i + 3 >= wreaths.size()) return false;
+    for (std::size_t at = i - 3; at <= i + 3; ++at)
+      if (at != i && wreaths[at] != wreaths[i - 1]) return false;
+    return true;
+  }
 
-/// A cluster that is only turned otherwise is a mistake where this many periods on either side keep the rule across it;
-/// nearer to an end, or to another such cluster, the pattern may be meant to change there.
-inline constexpr std::size_t witnesses = 4;
+  /// Nearly all clusters have the same colours in the same order, or nearly all are of one colour each: the others.
+  std::vector<PatternBreak> odd_wreaths(const std::vector<std::size_t>& wreaths) const {
+    std::map<std::size_t, std::size_t> counts;
+    const auto group = [&](std::size_t i) { return of_one_colour(rings_[i]) ? wreaths.size() : wreaths[i]; };
+    for (std::size_t i = 0; i < wreaths.size(); ++i) ++counts[group(i)];
+    const auto usual = std::ranges::max_element(counts, {}, [](const auto& entry) { return entry.second; });
+    if (usual->second + most_ < rings_.size()) return {};
+    const bool stripes = usual->first == wreaths.size();
+    const bool alone = usual->second + 1 == rings_.size();
+    std::vector<PatternBreak> found;
+    for (std::size_t i = 0; i < rings_.size(); ++i) {
+      if (group(i) == usual->first) continue;
+      if (stripes && may_flow(wreaths, i) && !(alone && is_within(wreaths, i))) continue;
+      std::size_t beside = i;
+      while (beside > 0 && group(beside) != usual->first) --beside;
+      while (beside + 1 < rings_.size() && group(beside) != usual->first) ++beside;
+      found.push_back(odd_colours(i, beside));
+    }
+    return found;
+  }
 
-/// The clusters (indices) that break the rule while their neighbours keep it across them; nothing where what breaks
-/// cannot be put down to single clusters, so that the rule is none.
-inline std::optional<std::set<std::size_t>> breaks_of(const std::vector<Ring>& rings, const Rule& rule) {
-  const std::size_t period = rule.period, count = rings.size();
-  const auto keeps = [&](std::size_t from, std::size_t to) {
-    return turned_equal(rings[from], rings[to], rule.steps * ((to - from) / period) % rings[to].slots.size());
+  /// The colours repeat after some clusters, at least three times: those that do not.
+  std::vector<PatternBreak> odd_in_period(const std::vector<std::size_t>& wreaths) const {
+    if (rings_.size() < least_repeating) return {};
+    std::optional<std::vector<PatternBreak>> believed;
+    for (std::size_t period = 1; period <= rings_.size() / 2; ++period) {
+      const auto found = broken_periods(wreaths, period);
+      if (found && found->empty()) return {};
+      if (found && !believed && 3 * period <= rings_.size()) believed = found;
+    }
+    return believed.value_or(std::vector<PatternBreak>());
+  }
+
+  /// Nothing where what breaks cannot be put down to single clusters, so that this is not the period.
+  std::optional<std::vector<PatternBreak>> broken_periods(const std::vector<std::size_t>& wreaths,
+                                                          std::size_t period) const {
+    const std::size_t count = rings_.size();
+    std::map<std::size_t, PatternBreak> wrong;
+    for (std::size_t i = period; i < count; ++i) {
+      if (wrong.contains(i - period) || wreaths[i] == wreaths[i - period]) continue;
+      const bool goes_on = i + period < count;
+      const bool first = i < 2 * period && goes_on && wreaths[i] == wreaths[i + period];
+      const bool recovers = goes_on && wreaths[i - period] == wreaths[i + period];
+      // At the end a stripe of another colour may just begin.
+      const bool stripe = of_one_colour(rings_[i]) && of_one_colour(rings_[i - period]);
+      if (!first && !recovers && (goes_on || stripe)) return std::nullopt;
+      const std::size_t odd = first ? i - period : i;
+      wrong.emplace(odd, odd_colours(odd, first ? i : i - period));
+      if (wrong.size() > most_) return std::nullopt;
+    }
+    std::vector<PatternBreak> found;
+    for (auto& [index, entry] : wrong) found.push_back(std::move(entry));
+    return found;
+  }
+
+  /// How cluster i is turned against the one before: as the colours show it where all clusters have the same, or else
+  /// by its places.
+  struct Step {
+    bool right = false, left = false;  ///< by one half step to that hand
   };
-  std::set<std::size_t> wrong;
-  std::optional<std::size_t> last_turned;
-  const std::size_t most = std::max<std::size_t>(1, count / 10);
-  for (std::size_t i = period; i < count; ++i) {
-    if (wrong.contains(i - period) || keeps(i - period, i)) continue;
-    const bool first = i < 2 * period && i + period < count && keeps(i, i + period);
-    const bool recovers = i + period < count && keeps(i - period, i + period);
-    if (!first && !recovers && i + period < count) return std::nullopt;
-    const std::size_t suspect = first ? i - period : i;
-    if (!has_wrong_colours(rings[suspect], rings[first ? i : i - period])) {
-      const bool near_an_end = suspect < witnesses * period || suspect + witnesses * period >= count;
-      if (near_an_end || (last_turned && suspect - *last_turned <= witnesses * period)) return std::nullopt;
-      last_turned = suspect;
+
+  Step step(std::size_t i, bool all_alike) const {
+    const Ring &from = rings_[i - 1], &to = rings_[i];
+    if (all_alike) return {is_turned(from, to, 1), is_turned(from, to, -1)};
+    const int positions = static_cast<int>(to.size());
+    if (from.size() != to.size() || (of_one_colour(from) && of_one_colour(to))) return {true, true};
+    const int by = ((half_steps_[i] - half_steps_[i - 1]) % positions + positions) % positions;
+    return {by == 1 % positions, by == positions - 1};
+  }
+
+  PatternBreak turned(std::size_t i) const {
+    return {numbers_[i], "Cluster " + std::to_string(numbers_[i]) +
+                             " breaks the pattern: it has the right colours but is turned the wrong way."};
+  }
+
+  std::vector<PatternBreak> odd_turns(bool all_alike) const {
+    std::vector<Step> steps{{true, true}};
+    std::size_t to_right = 0, to_left = 0, to_neither = 0, telling = 0;
+    for (std::size_t i = 1; i < rings_.size(); ++i) {
+      steps.push_back(step(i, all_alike));
+      to_right += steps[i].right;
+      to_left += steps[i].left;
+      to_neither += !steps[i].right && !steps[i].left;
+      telling += !of_one_colour(rings_[i - 1]) || !of_one_colour(rings_[i]);
     }
-    wrong.insert(suspect);
-    if (wrong.size() > most) return std::nullopt;
+    // A few mixed clusters among those of one colour do not tell how clusters are meant to be turned.
+    if (telling + 1 < std::min(rings_.size(), least_repeating)) return {};
+    const std::size_t pairs = rings_.size() - 1, most = std::max<std::size_t>(2, 2 * most_);
+    if (to_neither > most) return {};
+    if (std::max(to_right, to_left) + most >= pairs && rings_.size() >= least_in_one_hand)
+      return odd_in_one_hand(steps, to_right >= to_left);
+    return odd_in_either_hand(steps);
   }
-  return wrong;
-}
 
-inline std::string broken_colours(const Ring& seen, const Ring& before, std::size_t steps) {
-  std::set<int> broken;
-  for (std::size_t p = 0; p < seen.slots.size(); ++p) {
-    const int wanted = before.slots[p], found = seen.slots[(p + steps) % seen.slots.size()];
-    if (wanted == found) continue;
-    broken.insert(wanted);
-    broken.insert(found);
+  /// All clusters are turned to one hand, but for a few. Nothing where any departure is none of those known: the hand
+  /// may be meant to change.
+  std::vector<PatternBreak> odd_in_one_hand(const std::vector<Step>& steps, bool right) const {
+    const auto keeps = [&](std::size_t i) { return right ? steps[i].right : steps[i].left; };
+    const auto neither = [&](std::size_t i) { return !steps[i].right && !steps[i].left; };
+    std::vector<PatternBreak> found;
+    std::size_t shifts = 0;
+    const std::size_t count = rings_.size();
+    for (std::size_t i = 1; i < count; ++i) {
+      if (keeps(i)) continue;
+      std::size_t end = i;
+      bool none_fits = false;
+      for (; end < count && !keeps(end); ++end) none_fits = none_fits || neither(end);
+      // At the end of a piece the other hand may just begin.
+      if (end - i > 2 || (end == count && !none_fits)) return {};
+      if (end - i == 2) {
+        found.push_back(turned(i));
+      } else if (i == 1 || end == count) {
+        found.push_back(turned(i == 1 ? 0 : i));
+      } else {
+        ++shifts;
+        found.push_back({numbers_[i], "From cluster " + std::to_string(numbers_[i]) +
+                                          " on the pattern is shifted: it is turned against what comes before."});
+      }
+      i = end;
+    }
+    return shifts > 0 && found.size() > 1 ? std::vector<PatternBreak>() : found;
   }
-  broken.erase(no_balloon);
-  std::string letters;
-  for (const int slot : broken)
-    letters += (letters.empty() ? "" : ", ") + std::string(1, slot_letter(static_cast<std::uint32_t>(slot)));
-  return letters;
-}
 
-inline PatternBreak describe(const std::vector<Ring>& rings, const Rule& rule, std::size_t wrong) {
-  const Ring& ring = rings[wrong];
-  const bool backward = wrong < rule.period;
-  const std::size_t other = backward ? wrong + rule.period : wrong - rule.period;
-  const std::size_t positions = ring.slots.size();
-  const std::size_t steps = backward ? (positions - rule.steps % positions) % positions : rule.steps % positions;
-  const std::string number = std::to_string(ring.number);
-  for (std::size_t turn = 1; turn < positions; ++turn)
-    if (ring.slots.size() == rings[other].slots.size() && turned_equal(rings[other], ring, (steps + turn) % positions))
-      return {ring.number,
-              "Cluster " + number + " breaks the pattern: it has the right colours but is turned the wrong way."};
-  if (ring.slots.size() != rings[other].slots.size())
-    return {ring.number, "Cluster " + number + " breaks the pattern: it has another number of balloons."};
-  return {ring.number, "Cluster " + number + " breaks the pattern: the colours " +
-                           broken_colours(ring, rings[other], steps) + " do not run on through it."};
-}
+  /// The hand changes on the way: only what is turned to neither hand is wrong, and may be so on either side.
+  std::vector<PatternBreak> odd_in_either_hand(const std::vector<Step>& steps) const {
+    const auto neither = [&](std::size_t i) { return !steps[i].right && !steps[i].left; };
+    std::vector<PatternBreak> found;
+    for (std::size_t i = 1; i < rings_.size(); ++i) {
+      if (!neither(i)) continue;
+      if (i + 1 < rings_.size() && neither(i + 1))
+        found.push_back(turned(i++));
+      else
+        found.push_back({numbers_[i - 1], "Clusters " + std::to_string(numbers_[i - 1]) + " and " +
+                                              std::to_string(numbers_[i]) +
+                                              " break the pattern: one of them is turned the wrong way."});
+    }
+    return found;
+  }
+
+  static constexpr std::size_t least_repeating = 10;    ///< clusters that show what repeats
+  static constexpr std::size_t least_in_one_hand = 20;  ///< clusters that show that no hand is meant to change
+
+  std::vector<std::uint32_t> numbers_;
+  std::vector<int> half_steps_;
+  std::vector<Ring> rings_;
+  std::size_t most_ = 1;  ///< this many clusters may break a pattern that is still believed
+};
 
 }  // namespace pattern_detail
 
-/// Clusters that break an otherwise unbroken pattern, in order. The rule (what repeats after how many clusters, turned
-/// by how much) is read off the clusters themselves, so it holds for any piece type; at most one cluster in ten may
-/// break it. Where no rule is found, as in a free pattern, nothing is reported. The first and the last cluster are
-/// reported only for wrong colours, not for a wrong turn: the pattern may be meant to change there. Only balloons of
-/// role body count.
-inline std::vector<PatternBreak> pattern_breaks(const Piece& piece) {
-  using namespace pattern_detail;
-  const std::vector<Ring> rings = rings_of(piece);
-  if (rings.size() < 5) return {};
-  std::optional<Rule> rule;
-  std::set<std::size_t> wrong;
-  for (std::size_t period = 1; period <= rings.size() / 2; ++period)
-    for (std::size_t steps = 0; steps < rings.front().slots.size(); ++steps) {
-      const auto breaks = breaks_of(rings, {period, steps});
-      if (breaks && breaks->empty()) return {};
-      // With single breaks the shortest rule that repeats at least three times is believed.
-      if (!breaks || rule || 3 * period > rings.size()) continue;
-      rule = Rule{period, steps};
-      wrong = *breaks;
-    }
-  std::vector<PatternBreak> found;
-  for (const std::size_t index : wrong) found.push_back(describe(rings, *rule, index));
-  return found;
-}
+/// Clusters that break an otherwise unbroken pattern, in order, for a piece whose plan is not known: what most clusters
+/// obey is taken for meant, and at most one in ten (and one in any) may break it. Made to raise no false alarm on any
+/// pattern of lay_pattern, at the price of what it cannot see. Finds a cluster whose colours, or their order, differ
+/// from what nearly all have, at any place, but for mixed ones where one colour may flow into the next; one in the wrong
+/// stripe or diamond where the colours repeat three times; one turned the wrong way among at least 20 that are all
+/// turned to one hand, or a shift of the rest, but for the last two clusters; where the hand changes, only a cluster
+/// turned to neither hand, naming the two that may be meant. Finds no change of hand, nothing in fewer than 5 clusters,
+/// and nothing in a free pattern. Only balloons of role body count.
+inline std::vector<PatternBreak> pattern_breaks(const Piece& piece) { return pattern_detail::Reading(piece).breaks(); }
 
 }  // namespace quadrille

@@ -9,6 +9,7 @@
 // build may throw: BadParameter or Infeasible to refuse, anything else is reported as an internal error of the type.
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <exception>
 #include <memory>
@@ -72,8 +73,8 @@ class Values {
     if (!is_number(static_cast<Kind>(value.kind))) throw std::logic_error("not a number: " + std::string(key));
     return value.number;
   }
-  /// Of a count, slots or flag.
-  int whole(std::string_view key) const { return static_cast<int>(number(key)); }
+  /// Of a count, slots or flag: within ±(2^31 − 1), beyond which the studio admits no count.
+  int whole(std::string_view key) const { return static_cast<int>(std::clamp(number(key), -most_whole, most_whole)); }
   std::uint32_t seed(std::string_view key) const { return static_cast<std::uint32_t>(number(key)); }
   bool flag(std::string_view key) const { return number(key) != 0; }
   /// Of a choice (its key) or rows.
@@ -97,6 +98,8 @@ class Values {
   }
 
  private:
+  static constexpr double most_whole = 2147483647;
+
   const quadrille_value& find(std::string_view key) const {
     for (std::size_t i = 0; i < table_.size(); ++i)
       if (key == table_[i].key) return values_[i];
@@ -141,6 +144,15 @@ class Pusher {
     push(QUADRILLE_RECORD_FACT, piece.facts);
   }
 
+  /// As much of `piece` as memory allows: it only shows why something was refused.
+  void push_what_fits(const Piece& piece) noexcept {
+    try {
+      push(piece);
+    } catch (...) {
+      open_ = false;
+    }
+  }
+
   void refuse(const char* key, const char* sentence) noexcept {
     const quadrille_message message{QUADRILLE_REFUSAL, 0, key, sentence};
     sink_.push(sink_.self, QUADRILLE_RECORD_MESSAGE, &message, 1, sizeof message);
@@ -163,7 +175,7 @@ inline std::int32_t build_guarded(Piece (*build)(const Values&), std::span<const
     pusher.refuse(refusal.key().c_str(), refusal.what());
     return QUADRILLE_BAD_PARAMETER;
   } catch (const Infeasible& refusal) {
-    pusher.push(refusal.so_far());
+    pusher.push_what_fits(refusal.so_far());
     pusher.refuse(refusal.key().c_str(), refusal.what());
     return QUADRILLE_INFEASIBLE;
   } catch (const std::exception& error) {

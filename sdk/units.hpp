@@ -112,10 +112,31 @@ inline std::string print_both(double metres) {
   return print_length(metres, LengthStyle::metres) + " (" + print_length(metres, LengthStyle::feet_inches) + ")";
 }
 
+/// A bound for messages that say "at least": both figures rounded up, so that typing either one satisfies it.
+/// `metres` is 0 or more.
+inline std::string print_at_least(double metres) {
+  const double centimetres = std::ceil(metres * 100 - 1e-6), halves = std::ceil(metres / metres_per_inch * 2 - 1e-6);
+  return print_length(centimetres / 100, LengthStyle::metres) + " (" + print_feet_inches(halves * metres_per_inch / 2) +
+         ")";
+}
+
+/// A bound for messages that say "at most": both figures rounded down. `metres` is 0 or more.
+inline std::string print_at_most(double metres) {
+  const double centimetres = std::floor(metres * 100 + 1e-6), halves = std::floor(metres / metres_per_inch * 2 + 1e-6);
+  return print_length(centimetres / 100, LengthStyle::metres) + " (" + print_feet_inches(halves * metres_per_inch / 2) +
+         ")";
+}
+
 /// A mass for people: "10.0 kg" or "22.0 lb".
 inline std::string print_mass(double kilograms, MassStyle style, int decimals = 1) {
   return style == MassStyle::pounds ? print_fixed(kilograms / kilograms_per_pound, decimals) + " lb"
                                     : print_fixed(kilograms, decimals) + " kg";
+}
+
+/// A mass per length in both systems, for the same messages: "0.304 kg per metre (0.204 lb per foot)".
+inline std::string print_mass_per_length(double kg_per_m) {
+  return print_fixed(kg_per_m, 3) + " kg per metre (" +
+         print_fixed(kg_per_m * metres_per_foot / kilograms_per_pound, 3) + " lb per foot)";
 }
 
 /// A speed for people: "24 mph", "38 km/h" or "10.7 m/s".

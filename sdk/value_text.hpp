@@ -12,6 +12,7 @@
 #include "sdk/number.hpp"
 #include "sdk/quoted.hpp"
 #include "sdk/result.hpp"
+#include "sdk/row_text.hpp"
 #include "sdk/units.hpp"
 #include "sdk/value.hpp"
 
@@ -118,22 +119,10 @@ inline Result<Value> parse_mix(std::string_view text) {
 /// Pattern rows: words of the slot letters A to F, in either case, between blanks, commas, '/' or new lines. The value
 /// holds them in capitals with single blanks between.
 inline Result<Value> parse_rows(std::string_view text) {
+  const auto words = row_words(text);
+  if (!words) return Result<Value>::bad(words.error);
   std::string rows;
-  bool within = false;
-  for (const char c : text) {
-    if (is_blank(c) || c == ',' || c == '/') {
-      within = false;
-      continue;
-    }
-    const char slot = to_lower(c);
-    if (slot < 'a' || slot > 'f')
-      return Result<Value>::bad(quoted(text) +
-                                " is no pattern: a row is a word of the slot letters A to F, with blanks "
-                                "between rows, as in AABB ABAB.");
-    if (!within && !rows.empty()) rows += ' ';
-    rows += static_cast<char>(slot - 'a' + 'A');
-    within = true;
-  }
+  for (const std::string& word : *words) rows.append(rows.empty() ? "" : " ").append(word);
   return Result<Value>::good(Value::of_text(Kind::rows, std::move(rows)));
 }
 

@@ -1,4 +1,5 @@
 // The arch: clusters along a flexible rod, a half circle, a half ellipse or a square frame.
+#include "plugins/arch/bend.hpp"
 #include "plugins/arch/checks.hpp"
 #include "plugins/arch/dressing.hpp"
 #include "plugins/arch/frame.hpp"
@@ -35,11 +36,11 @@ Piece build(const Values& values) {
   piece.balloons = std::move(dressing.balloons);
   add_frame(piece, outline, request);
   add_facts(piece, outline, request, elastica ? &*elastica : nullptr);
-  refuse_impossible(piece, request, dressing.most_clusters);
+  refuse_impossible(piece, outline, request, dressing.most_clusters);
   add_supplies(piece, outline, request);
   add_work(piece, outline, request);
   add_anchoring_rules(piece, request);
-  add_warnings(piece, request);
+  add_warnings(piece, outline, request);
   return piece;
 }
 

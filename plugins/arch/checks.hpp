@@ -1,4 +1,4 @@
-// What an arch refuses, what it warns of, and the facts it computes besides its geometry.
+// What an arch refuses, what it warns of, and the facts it computes besides its bending.
 #pragma once
 
 #include <optional>
@@ -8,14 +8,11 @@
 
 namespace quadrille::arch {
 
-/// The bent rod; throws Infeasible where the span cannot be reached with the rod.
-std::optional<Elastica> bend_rod(const Request& request);
-
 /// Facts, and warnings about frame and dressing.
 void add_facts(Piece& piece, const Outline& outline, const Request& request, const Elastica* elastica);
-void add_warnings(Piece& piece, const Request& request);
+void add_warnings(Piece& piece, const Outline& outline, const Request& request);
 
 /// Throws Infeasible, with the piece so far, where what was laid cannot be built.
-void refuse_impossible(const Piece& piece, const Request& request, int most_clusters);
+void refuse_impossible(const Piece& piece, const Outline& outline, const Request& request, int most_clusters);
 
 }  // namespace quadrille::arch

@@ -26,18 +26,40 @@ double corner_clearance(const DressingPlan& plan) {
   return std::max(plan.spacing_m(), plan.ring_radius_m() + 0.75 / std::sqrt(2.0) * plan.make.inflated_m);
 }
 
-std::vector<double> round_corners(const Outline& outline, const DressingPlan& plan,
-                                  const std::vector<double>& corners) {
+/// The stretch of the frame that may be dressed, and the corners within it at which a cluster sits.
+struct Dressable {
+  double from_m = 0, to_m = 0;
+  std::vector<double> corners;
+};
+
+Dressable dressable(const Outline& outline, const DressingPlan& plan) {
+  const double reach = corner_clearance(plan) - plan.spacing_m() / 2;
+  Dressable found{plan.bare_m, outline.length_m - plan.bare_m, {}};
+  for (const Corner& corner : outline.corners) {
+    if (!is_tight(corner, plan)) continue;
+    const double at = to_nanometre((corner.from_m + corner.to_m) / 2);
+    // A corner within the bare ends gets no cluster; the dressing begins clear of it all the same.
+    if (at < plan.bare_m)
+      found.from_m = std::max(found.from_m, at + reach);
+    else if (at > outline.length_m - plan.bare_m)
+      found.to_m = std::min(found.to_m, at - reach);
+    else
+      found.corners.push_back(at);
+  }
+  return found;
+}
+
+std::vector<double> round_corners(const Dressable& frame, const DressingPlan& plan) {
   const double spacing = plan.spacing_m(), reach = corner_clearance(plan) - spacing / 2;
   std::vector<double> stations;
-  for (std::size_t run = 0; run <= corners.size(); ++run) {
-    const bool first = run == 0, last = run == corners.size();
-    const double from = first ? plan.bare_m : corners[run - 1] + reach;
-    const double to = last ? outline.length_m - plan.bare_m : corners[run] - reach;
+  for (std::size_t run = 0; run <= frame.corners.size(); ++run) {
+    const bool first = run == 0, last = run == frame.corners.size();
+    const double from = first ? frame.from_m : frame.corners[run - 1] + reach;
+    const double to = last ? frame.to_m : frame.corners[run] - reach;
     const int count = fit(to - from, spacing);
     const double left_over = to - from - count * spacing;
     fill(stations, from + (first ? left_over : last ? 0 : left_over / 2), count, spacing);
-    if (!last) stations.push_back(corners[run]);
+    if (!last) stations.push_back(frame.corners[run]);
   }
   return stations;
 }
@@ -45,18 +67,16 @@ std::vector<double> round_corners(const Outline& outline, const DressingPlan& pl
 }  // namespace
 
 std::vector<double> cluster_stations(const Outline& outline, const DressingPlan& plan, int& most) {
-  std::vector<double> corners;
-  for (const Corner& corner : outline.corners)
-    if (is_tight(corner, plan)) corners.push_back((corner.from_m + corner.to_m) / 2);
+  const Dressable frame = dressable(outline, plan);
   const double spacing = plan.spacing_m();
-  if (corners.empty()) {
-    most = fit(outline.length_m - 2 * plan.bare_m, spacing);
+  if (frame.corners.empty()) {
+    most = fit(frame.to_m - frame.from_m, spacing);
     const int count = plan.clusters == 0 ? most : std::min(plan.clusters, most);
     std::vector<double> stations;
     fill(stations, (outline.length_m - count * spacing) / 2, count, spacing);
     return stations;
   }
-  std::vector<double> stations = round_corners(outline, plan, corners);
+  std::vector<double> stations = round_corners(frame, plan);
   most = static_cast<int>(stations.size());
   if (plan.clusters > 0 && plan.clusters < most) {
     const int dropped = most - plan.clusters;

@@ -20,7 +20,8 @@ struct Dressing {
 
 /// Arc lengths of the clusters' centres. A cluster takes one spacing of the line, its centre in the middle, so that n
 /// clusters dress n × spacing; what is left over is shared by both feet. Round a corner too sharp for their usual
-/// spacing one cluster sits at the corner and its neighbours keep the distance at which balloons just clear each other.
+/// spacing one cluster sits at the corner and its neighbours keep the distance at which balloons just clear each other;
+/// a corner within the bare ends gets none.
 /// `most` receives how many would fit; plan.clusters beyond that are not placed.
 std::vector<double> cluster_stations(const Outline& outline, const DressingPlan& plan, int& most);
 

@@ -1,6 +1,7 @@
 #include "plugins/arch/elastica.hpp"
 
 #include <algorithm>
+#include <boost/math/policies/policy.hpp>
 #include <boost/math/special_functions/ellint_rd.hpp>
 #include <boost/math/special_functions/ellint_rf.hpp>
 #include <boost/math/tools/roots.hpp>
@@ -14,6 +15,9 @@
 namespace quadrille::arch {
 namespace {
 
+/// In double throughout: what long double is differs between machines.
+using InDouble = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
+
 /// Legendre's F and D = ∫ sin²/Δ for amplitudes of at most 90°, where Δ² = 1 − m sin²; m may be any number for which Δ
 /// stays real. DLMF 19.25.5 and 19.25.9.
 struct Integrals {
@@ -22,8 +26,8 @@ struct Integrals {
 };
 
 Integrals integrals_by(double sine, double cosine2, double delta2) {
-  return {sine * boost::math::ellint_rf(cosine2, delta2, 1.0),
-          sine * sine * sine / 3 * boost::math::ellint_rd(cosine2, delta2, 1.0)};
+  return {sine * boost::math::ellint_rf(cosine2, delta2, 1.0, InDouble()),
+          sine * sine * sine / 3 * boost::math::ellint_rd(cosine2, delta2, 1.0, InDouble())};
 }
 
 Integrals integrals(double sine, double cosine2, double m) {

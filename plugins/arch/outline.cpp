@@ -1,6 +1,7 @@
 #include "plugins/arch/outline.hpp"
 
 #include <algorithm>
+#include <boost/math/policies/policy.hpp>
 #include <boost/math/special_functions/ellint_2.hpp>
 #include <cmath>
 #include <memory>
@@ -10,6 +11,9 @@
 
 namespace quadrille::arch {
 namespace {
+
+/// In double throughout: what long double is differs between machines.
+using InDouble = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
 
 /// A straight line or an arc in the elevation.
 struct Segment {
@@ -55,7 +59,11 @@ class Chain {
       const Segment& segment = *(after - 1);
       return on_segment(segment, std::clamp(at_m - segment.start_m, 0.0, segment.length_m));
     };
-    return {length_m_, at, std::move(corners), height_m, widest_m};
+    for (Corner& corner : corners) {
+      corner.from_m = to_nanometre(corner.from_m);
+      corner.to_m = to_nanometre(corner.to_m);
+    }
+    return {to_nanometre(length_m_), at, std::move(corners), height_m, widest_m};
   }
 
  private:
@@ -88,22 +96,22 @@ Outline half_ellipse(double span_m, double height_m) {
   const bool tall = b >= a;
   const double longer = std::max(a, b), shorter = std::min(a, b);
   const double k = std::sqrt(std::max(0.0, 1 - (shorter / longer) * (shorter / longer)));
-  const double quarter = longer * boost::math::ellint_2(k);
+  const double quarter = longer * boost::math::ellint_2(k, InDouble());
   constexpr int steps = 2000;
   std::vector<Vec3> points;
   std::vector<double> stations;
   for (int i = 0; i <= steps; ++i) {
     // `t` runs from 0 at the left foot over π/2 at the crown to π at the right foot.
     const double t = pi * i / steps, up = std::min(t, pi - t);
-    const double from_foot =
-        tall ? longer * boost::math::ellint_2(k, up) : quarter - longer * boost::math::ellint_2(k, pi / 2 - up);
+    const double from_foot = tall ? longer * boost::math::ellint_2(k, up, InDouble())
+                                  : quarter - longer * boost::math::ellint_2(k, pi / 2 - up, InDouble());
     const double at = i * 2 <= steps ? from_foot : 2 * quarter - from_foot;
     points.emplace_back(-a * std::cos(t), 0, i == 0 || i == steps ? 0 : b * std::sin(t));
     stations.push_back(at);
   }
   const auto curve = std::make_shared<const Curve>(std::move(points), std::move(stations));
   const auto at = [curve](double at_m) { return Station{curve->point(at_m), curve->tangent(at_m)}; };
-  return {curve->length_m(), at, {}, height_m, span_m};
+  return {to_nanometre(curve->length_m()), at, {}, height_m, span_m};
 }
 
 Outline square(double span_m, double height_m, double corner_m) {

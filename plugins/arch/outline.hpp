@@ -20,7 +20,8 @@ struct Corner {
   double radius_m = 0;
 };
 
-/// From (−span/2, 0, 0) to (span/2, 0, 0) in the plane y = 0; lengths in metres.
+/// From (−span/2, 0, 0) to (span/2, 0, 0) in the plane y = 0; lengths in metres. Arc lengths (length_m and those of the corners)
+/// are rounded to the nanometre, so that what is laid out by them is the same on every machine.
 struct Outline {
   double length_m = 0;
   std::function<Station(double at_m)> at;  ///< 0 to length_m

@@ -4,6 +4,7 @@
 #include "sdk/base.hpp"
 #include "sdk/dressing.hpp"
 #include "sdk/piece.hpp"
+#include "sdk/rod.hpp"
 
 namespace quadrille::arch {
 
@@ -12,8 +13,6 @@ inline constexpr quadrille_choice frames[] = {{"flexible-rod", "Flexible rod"},
                                               {"half-ellipse", "Half ellipse"},
                                               {"square", "Square"}};
 inline constexpr quadrille_choice feet[] = {{"upright", "Held upright"}, {"pinned", "Free to turn"}};
-inline constexpr quadrille_choice rod_materials[] = {
-    {"glass-fibre", "Glass fibre"}, {"pvc", "PVC"}, {"aluminium", "Aluminium"}, {"steel", "Steel"}};
 inline constexpr quadrille_parameter frame_parameters[] = {
     choice("frame", "Frame", "What the arch is built on: a straight rod that bends, or a rigid frame.", "Frame",
            frames),

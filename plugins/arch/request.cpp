@@ -16,29 +16,16 @@ FrameKind frame_of(std::string_view key) {
   return key == "square" ? FrameKind::square : FrameKind::flexible_rod;
 }
 
-Rod read_rod(const Values& values) {
-  Rod rod;
-  rod.section.outer_m = values.number("rod-diameter");
-  const double wall = values.number("rod-wall");
-  if (2 * wall >= rod.section.outer_m)
-    throw BadParameter("rod-wall", "A wall of " + print_fixed(wall * 1000, 1) + " mm leaves no tube of " +
-                                       print_fixed(rod.section.outer_m * 1000, 1) +
-                                       " mm: it must be less than half of the diameter, or 0 for a solid rod.");
-  rod.section.inner_m = wall > 0 ? rod.section.outer_m - 2 * wall : 0;
-  rod.material = find_material(values.text("rod-material"));
-  rod.piece_m = values.number("rod-section");
-  return rod;
-}
-
 void check_rigid(const Request& request) {
   if (request.frame == FrameKind::flexible_rod) return;
-  if (request.span_m < 0.2) throw BadParameter("span", "A rigid frame needs a span of at least 0.20 m.");
+  if (request.span_m < 0.2)
+    throw BadParameter("span", "A rigid frame needs a span of at least " + print_at_least(0.2) + ".");
   if (request.frame == FrameKind::half_circle && request.height_m < request.span_m / 2)
     throw BadParameter("height", "A half circle over " + print_both(request.span_m) + " is " +
-                                     print_both(request.span_m / 2) + " high: the height must be that or more.");
+                                     print_at_least(request.span_m / 2) + " high: the height must be that or more.");
   if (request.frame == FrameKind::square && request.corner_m > std::min(request.span_m / 2, request.height_m))
     throw BadParameter("corner-radius", "The corners take more room than the frame has: at most " +
-                                            print_both(std::min(request.span_m / 2, request.height_m)) + ".");
+                                            print_at_most(std::min(request.span_m / 2, request.height_m)) + ".");
 }
 
 }  // namespace
@@ -51,7 +38,7 @@ Request read_request(const Values& values) {
   request.span_m = values.number("span");
   request.height_m = values.number("height");
   request.corner_m = values.number("corner-radius");
-  request.rod = read_rod(values);
+  request.rod = read_rod(values, "rod");
   request.base = read_base(values);
   request.dressing = {read_dressing(values), values.number("bare-ends")};
   check_rigid(request);

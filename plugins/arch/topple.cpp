@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "plugins/arch/elastica.hpp"
+#include "sdk/number.hpp"
 #include "sdk/vec.hpp"
 
 namespace quadrille::arch {
@@ -73,12 +74,16 @@ bool settle(Unknowns& u, double span) {
 bool settle_at_limit(Unknowns& u, double span) {
   for (int i = 0; i < 20; ++i) {
     const Eigen::Vector3d miss = misses(u, span);
-    if (miss.norm() < 1e-9) return true;
     u -= jacobian(u, span).partialPivLu().solve(miss);
     if (!u.allFinite()) return false;
+    // The last step is taken too: it leaves less than the last digits in which machines differ.
+    if (miss.norm() < 1e-9) return true;
   }
   return false;
 }
+
+/// To a millionth: hundreds of steps through sines and cosines amplify the digits in which machines differ.
+double to_millionth(double limit) { return to_twelve_digits(std::nearbyint(limit * 1e6) / 1e6); }
 
 }  // namespace
 
@@ -93,7 +98,7 @@ std::optional<double> sideways_limit(double span) {
     if (!settle(u, span)) return std::nullopt;
     if (misses(u, span)[2] > 0) continue;
     const bool found = settle_at_limit(u, span) && u[2] > before - step && u[2] < before + 2 * step;
-    return found ? std::optional(u[2]) : std::nullopt;
+    return found ? std::optional(to_millionth(u[2])) : std::nullopt;
   }
   return std::nullopt;
 }

@@ -192,8 +192,8 @@ Scene scene_of(const Area& area, const BuiltEvent& built, std::span<const Palett
       add_balloons(made->piece, *placed, at, palettes, scene.items);
     }
     const ScenePiece& piece = scene.pieces.back();
-    if (piece.shown != Shown::built) scene.items.push_back({-1e6, SceneBox{at.piece}});
-    const Extent standing = piece.extent;
+    if (piece.shown != Shown::built) scene.items.push_back({at.y_m, SceneBox{at.piece}});
+    const Extent standing = piece.standing();
     const auto widen = [&](std::optional<Extent>& e) { e = e ? around(*e, standing) : standing; };
     widen(all);
     if (piece.size_known) widen(scene.pieces_extent);

@@ -30,8 +30,8 @@ FlowPlace fill(std::span<const Block> blocks, FlowPlace place, const Rect& colum
     if (!at_top && block.begins_column && place.row == 0) return place;
     if (height_of(head) + first > room) return place;
     const double whole = height_of(block.head) + height_of(block.rows);
-    [[maybe_unused]] const bool fits_elsewhere = whole <= tallest + slack && (!at_top || column.height < tallest);
-    
+    const bool fits_elsewhere = whole <= tallest + slack && (!at_top || column.height < tallest);
+    if (place.row == 0 && whole > room && fits_elsewhere) return place;
     y += gap;
     for (const Row& row : head) y = draw(row, column, y, marks);
     for (; place.row < block.rows.size(); ++place.row) {

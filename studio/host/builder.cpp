@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <atomic>
 #include <bit>
-#include <exception>
 #include <system_error>
 #include <thread>
 #include <vector>
@@ -23,14 +22,18 @@ std::shared_ptr<const BuiltPiece> refused(Status status, Message message) {
   return built;
 }
 
-/// Builds from resolved values; never throws, for it runs in threads of its own.
-std::shared_ptr<const BuiltPiece> build_safely(const PieceType& type, const std::vector<Value>& values) {
+/// Builds from resolved values; null where the memory is full. Never throws, for it runs in threads of its own.
+std::shared_ptr<const BuiltPiece> build_safely(const PieceType& type, const std::vector<Value>& values) noexcept {
   try {
     return build_once(type, values).built;
-  } catch (const std::exception& error) {
-    return refused(Status::internal,
-                   {Severity::refusal, "", type.name + " could not be built: " + std::string(error.what())});
+  } catch (...) {
+    return nullptr;
   }
+}
+
+/// Stands for what build_safely could not build.
+std::shared_ptr<const BuiltPiece> not_built(const PieceType& type) {
+  return refused(Status::internal, {Severity::refusal, "", type.name + " could not be built: the memory is full."});
 }
 
 /// Text that differs exactly where type or values do: two pieces of one key are the same piece.
@@ -73,6 +76,9 @@ void build_all(std::vector<Job*>& jobs) {
   } catch (const std::system_error&) {
   }
   work();
+  threads.clear();  // waits for them
+  for (Job* job : jobs)
+    if (job->built == nullptr) job->built = not_built(*job->type);
 }
 
 /// The event's pieces as jobs, equal ones together; refused values go into `built` at once.
@@ -101,7 +107,8 @@ std::vector<Job> jobs_of(const Event& event, const PieceTypes& types, BuiltEvent
 std::shared_ptr<const BuiltPiece> build_piece(const PieceType& type, const ValueMap& values) {
   Resolved resolved = resolve(type, values);
   if (resolved.refusal) return refused(Status::bad_parameter, std::move(*resolved.refusal));
-  return build_safely(type, resolved.values);
+  auto built = build_safely(type, resolved.values);
+  return built != nullptr ? built : not_built(type);
 }
 
 BuiltEvent EventBuilder::build(const Event& event) {
@@ -123,7 +130,10 @@ BuiltEvent EventBuilder::build(const Event& event) {
   ++rounds_;
   builds_ += missing.size();
   for (const Job& job : jobs) {
-    kept_[job.key] = {job.built, rounds_};
+    if (job.built->status == Status::internal)
+      kept_.erase(job.key);
+    else
+      kept_[job.key] = {job.built, rounds_};
     for (const std::string& id : job.pieces) built[id] = job.built;
   }
   std::erase_if(kept_, [this](const auto& entry) { return entry.second.last_used + rounds_kept <= rounds_; });

@@ -22,7 +22,8 @@ namespace quadrille {
 std::shared_ptr<const BuiltPiece> build_piece(const PieceType& type, const ValueMap& values);
 
 /// Builds events; remembers pieces by type and values, so that moving or renaming one builds nothing, and pieces of
-/// equal values build once. What the last eight events did not use is dropped. `types` must outlive it. Thread-safe.
+/// equal values build once. What the last eight events did not use is dropped, and so is what failed inside: a build
+/// that found the memory full may go well the next time. `types` must outlive it. Thread-safe.
 class EventBuilder {
  public:
   explicit EventBuilder(const PieceTypes& types) : types_(types) {}

@@ -9,6 +9,7 @@
 
 #include "sdk/number.hpp"
 #include "sdk/overlap.hpp"
+#include "sdk/quantity.hpp"
 #include "sdk/quoted.hpp"
 #include "studio/host/build_once.hpp"
 #include "studio/host/fingerprint.hpp"
@@ -17,8 +18,6 @@
 
 namespace quadrille {
 namespace {
-
-constexpr double deep = 0.30;
 
 struct Timed {
   Attempt attempt;
@@ -131,7 +130,7 @@ class Prover {
     if (!std::ranges::all_of(numbers, measure) || !(piece.hidden_share >= 0 && piece.hidden_share <= 1))
       wrong("finite", where + ": a measure is not finite or below 0.");
     if (check == "limits") return;  // at its limits a type may pack as tight as the decorator asks
-    if (const double overlap = deepest_overlap(piece.piece.balloons).share; overlap > deep)
+    if (const double overlap = deepest_overlap(piece.piece.balloons).share; overlap > deepest_press)
       wrong("overlap", where + ": two balloons overlap by " + print_fixed(overlap * 100, 0) + " % of the smaller one.");
   }
 
@@ -143,12 +142,6 @@ class Prover {
       const Parameter* blamed = type_.find(message.key);
       return blamed == &set || (blamed != nullptr && (names(message.text, *blamed) || names(message.text, set)));
     });
-  }
-
-  static std::string in_lower_case(std::string text) {
-    for (char& c : text)
-      if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    return text;
   }
 
   static bool names(const std::string& sentence, const Parameter& parameter) {

@@ -5,6 +5,8 @@
 #include <dlfcn.h>
 
 #include <boost/dll/shared_library.hpp>
+#include <string>
+#include <string_view>
 
 #include "sdk/abi.h"
 #include "sdk/quoted.hpp"
@@ -36,7 +38,8 @@ void check_versions(std::uint32_t struct_size, std::uint32_t major, std::uint32_
   const std::string sentence = "It is made for version " + its +
                                " of the contract for piece types; this studio takes " +
                                version(QUADRILLE_ABI_MAJOR, 0) + " to " + ours + ".";
-  if (major != QUADRILLE_ABI_MAJOR) throw Refusal{RefusalReason::newer_major, sentence};
+  if (major > QUADRILLE_ABI_MAJOR) throw Refusal{RefusalReason::newer_major, sentence};
+  if (major < QUADRILLE_ABI_MAJOR) throw Refusal{RefusalReason::other_major, sentence};
   if (minor > QUADRILLE_ABI_MINOR) throw Refusal{RefusalReason::newer_minor, sentence};
   if (struct_size < least_table_size)
     throw Refusal{RefusalReason::struct_too_small, "Its table has " + std::to_string(struct_size) +
@@ -62,6 +65,17 @@ void check_before_loading(const std::filesystem::path& file) {
                                                        std::to_string(struct_size) + "."};
 }
 
+/// What the system itself said of `file`, out of the words that Boost puts around it, and without the file's name, which
+/// stands beside every refusal: "message (dlerror system message: file: …): code".
+std::string system_words(const std::string& what, const std::filesystem::path& file) {
+  constexpr std::string_view opening = "dlerror system message: ";
+  const auto begin = what.find(opening), end = what.rfind("): ");
+  if (begin == std::string::npos || end == std::string::npos || end < begin + opening.size()) return what;
+  const std::string said = what.substr(begin + opening.size(), end - begin - opening.size());
+  const std::string name = file.string() + ": ";
+  return said.starts_with(name) ? said.substr(name.size()) : said;
+}
+
 /// The plugin's table; the library is never unloaded, for its functions and texts are used to the end.
 const quadrille_pieces& load(const std::filesystem::path& file) {
   using boost::dll::load_mode::type;
@@ -71,7 +85,8 @@ const quadrille_pieces& load(const std::filesystem::path& file) {
         file, boost::dll::load_mode::rtld_now | boost::dll::load_mode::rtld_local | static_cast<type>(RTLD_NODELETE));
     return library.get<const quadrille_pieces>(symbol);
   } catch (const std::exception& error) {
-    throw Refusal{RefusalReason::cannot_load, "The system cannot load it: " + cleaned(error.what()) + "."};
+    throw Refusal{RefusalReason::cannot_load,
+                  "The system cannot load it: " + cleaned(system_words(error.what(), file)) + "."};
   } catch (...) {
     throw Refusal{RefusalReason::cannot_load, "It cannot be loaded: it threw something while it was."};
   }

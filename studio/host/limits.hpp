@@ -18,6 +18,11 @@ inline constexpr std::size_t most_text = 1u << 20;
 /// Largest coordinate or measure of a piece, m: beyond it no decoration is meant, and squares stay far from overflow.
 inline constexpr double farthest_m = 10'000;
 
+/// Largest size of a whole number of the kind count: it must fit the int that Values::whole gives a plugin.
+inline constexpr double most_count = 2'147'483'647;
+/// Largest size of a bound of any other number: beyond it no measure is meant, and its decimals could not be printed.
+inline constexpr double most_number = 1e12;
+
 /// Most piece types in a plugin, parameters of a type, and choices of a parameter.
 inline constexpr std::size_t most_types = 256, most_parameters = 512, most_choices = 1024;
 /// Bytes of one text in a plugin's table.

@@ -27,6 +27,8 @@ std::string_view key_of(RefusalReason reason) {
       return "cannot-load";
     case RefusalReason::newer_major:
       return "newer-major";
+    case RefusalReason::other_major:
+      return "other-major";
     case RefusalReason::newer_minor:
       return "newer-minor";
     case RefusalReason::struct_too_small:

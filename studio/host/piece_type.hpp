@@ -47,7 +47,8 @@ enum class RefusalReason {
   not_a_library,     ///< no ELF file, or a damaged one
   no_symbol,         ///< does not export quadrille_pieces_v1
   cannot_load,       ///< the system refused it, e.g. a missing library
-  newer_major,       ///< made for another major version of the contract
+  newer_major,       ///< made for a newer major version of the contract
+  other_major,       ///< made for an older major version of the contract
   newer_minor,       ///< made for a newer minor version than this studio knows
   struct_too_small,  ///< its table is shorter than the contract asks
   bad_table,         ///< a parameter table that contradicts itself, or missing text

@@ -2,8 +2,7 @@
 
 #include <algorithm>
 #include <cstring>
-#include <exception>
-#include <new>
+#include <utility>
 
 #include "sdk/records.hpp"
 #include "studio/host/limits.hpp"
@@ -101,10 +100,8 @@ std::int32_t Sink::push(void* self, std::uint32_t kind, const void* records, std
   if (count == 0) return 0;
   try {
     sink.dispatch(kind, records, count, record_size);
-  } catch (const std::bad_alloc&) {
-    sink.fault_ = Fault{FaultKind::too_large, "the memory is full."};
-  } catch (const std::exception& error) {
-    sink.fault_ = Fault{FaultKind::broken, error.what()};
+  } catch (...) {
+    sink.fault_ = std::move(sink.memory_full_);  // made beforehand, for now nothing can be
   }
   return sink.fault_ ? 1 : 0;
 }

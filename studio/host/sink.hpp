@@ -35,6 +35,7 @@ class Sink {
 
   Piece piece_;
   std::optional<Fault> fault_;
+  Fault memory_full_{FaultKind::too_large, "the memory is full."};
   std::size_t text_bytes_ = 0;
 };
 

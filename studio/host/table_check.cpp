@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <set>
+#include <utility>
 
 #include "sdk/number.hpp"
 #include "sdk/quoted.hpp"
@@ -73,6 +74,24 @@ std::vector<Choice> read_choices(const quadrille_parameter& raw, const std::stri
 /// Whether the kind's hard range is looked at: a path's holds for each coordinate.
 bool has_range(Kind kind) { return is_number(kind) || kind == Kind::path; }
 
+/// What a hard range may span at most.
+std::pair<double, double> widest_range(Kind kind) {
+  switch (kind) {
+    case Kind::slots:
+      return {1, 6};
+    case Kind::flag:
+      return {0, 1};
+    case Kind::seed:
+      return {0, 4294967295.0};
+    case Kind::count:
+      return {-most_count, most_count};
+    case Kind::path:
+      return {-farthest_m, farthest_m};
+    default:
+      return {-most_number, most_number};
+  }
+}
+
 void check_range(const Parameter& p, const std::string& whose) {
   for (const double bound : {p.hard_min, p.hard_max, p.display_min, p.display_max})
     if (!std::isfinite(bound)) throw BadTable{whose + " has a range that is not finite."};
@@ -83,11 +102,7 @@ void check_range(const Parameter& p, const std::string& whose) {
     throw BadTable{whose + " offers values outside its hard range."};
   const bool whole = p.hard_min == std::floor(p.hard_min) && p.hard_max == std::floor(p.hard_max);
   if (is_whole(p.kind) && !whole) throw BadTable{whose + " holds whole numbers, but its range does not end on them."};
-  const double most = p.kind == Kind::slots  ? 6
-                      : p.kind == Kind::flag ? 1
-                      : p.kind == Kind::seed ? 4294967295.0
-                                             : p.hard_max;
-  const double least = p.kind == Kind::slots ? 1 : p.kind == Kind::flag || p.kind == Kind::seed ? 0 : p.hard_min;
+  const auto [least, most] = widest_range(p.kind);
   if (p.hard_min < least || p.hard_max > most)
     throw BadTable{whose + " has a range beyond its kind: " + print_number(least) + " to " + print_number(most) +
                    " would be accepted."};

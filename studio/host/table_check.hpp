@@ -14,10 +14,12 @@
 
 namespace quadrille {
 
-/// Bytes that the entries of a plugin's table must have at least. Of a parameter that is all up to its default; what
-/// follows (decimals, handle) counts as 0 where an entry is shorter.
-inline constexpr std::uint32_t least_table_size = sizeof(quadrille_pieces);
-inline constexpr std::uint32_t least_type_size = sizeof(quadrille_piece_type);
+/// Bytes that the entries of a plugin's table must have at least: up to the end of the last field that version 1.0 of
+/// the contract cannot do without, so that fields which a later minor version appends never shut out older plugins. Of
+/// a parameter that is all up to its default; what follows (decimals, handle) counts as 0 where an entry is shorter.
+inline constexpr std::uint32_t least_table_size = offsetof(quadrille_pieces, types) + sizeof(void*);
+inline constexpr std::uint32_t least_type_size =
+    offsetof(quadrille_piece_type, build) + sizeof(quadrille_piece_type::build);
 inline constexpr std::uint32_t least_parameter_size = offsetof(quadrille_parameter, decimals);
 
 /// Entry `index` of an array whose entries have `stride` bytes: what the entry lacks is zero.
@@ -30,7 +32,8 @@ Entry entry_at(const void* array, std::size_t index, std::size_t stride) {
 
 /// The piece type of `raw` with everything owned; file and plugin fields stay empty. Fails with a sentence where a
 /// text is NULL, too long or not UTF-8, a key is no key, two keys or aliases are the same, a kind is unknown, a range
-/// is not finite or upside down, a default lies outside its range, is no choice or cannot be read, or `build` is NULL.
+/// is not finite, upside down or wider than its kind may have (limits.hpp: count ±most_count, path ±farthest_m, other
+/// numbers ±most_number), a default lies outside its range, is no choice or cannot be read, or `build` is NULL.
 /// `parameter_size` must have passed least_parameter_size.
 Result<PieceType> read_piece_type(const quadrille_piece_type& raw);
 

@@ -1,6 +1,9 @@
 // Building events: what is built, how often, and that it is the same on any number of threads.
 #include "studio/host/builder.hpp"
 
+#include <array>
+#include <atomic>
+#include <new>
 #include <thread>
 
 #include "studio/host/fingerprint.hpp"
@@ -98,6 +101,25 @@ TEST_CASE("what was not used for a while is built anew, what is in use stays") {
   CHECK(builder.builds() == 4);
   build_one(1);
   CHECK(builder.builds() == 5);
+}
+
+TEST_CASE("a piece that failed inside is tried again with the next event") {
+  // One build that found the memory full was kept, and refreshed by every event that asked for it: the piece stayed
+  // broken until the program ended.
+  static std::atomic<int> calls;
+  calls = 0;
+  PieceTypes found;
+  found.types.push_back(type_of("plain"));
+  found.types[0].build = [](const quadrille_value*, std::uint32_t, const quadrille_sink*) -> std::int32_t {
+    if (++calls == 1) throw std::bad_alloc();
+    return QUADRILLE_OK;
+  };
+  EventBuilder builder(found);
+  const Event event = event_of({placed("a", "plain")});
+  CHECK(builder.build(event).at("a")->status == Status::internal);
+  CHECK(builder.build(event).at("a")->status == Status::ok);
+  CHECK(builder.build(event).at("a")->status == Status::ok);
+  CHECK(calls == 2);
 }
 
 TEST_CASE("an event of many pieces builds the same bytes in parallel, again and from several threads at once") {

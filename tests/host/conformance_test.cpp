@@ -4,6 +4,7 @@
 #include <atomic>
 #include <limits>
 
+#include "sdk/overlap.hpp"
 #include "studio/host/fingerprint.hpp"
 #include "tests/host/fixture.hpp"
 
@@ -153,6 +154,23 @@ TEST_CASE("numbers that are not finite at a limit, deep overlaps and wrong total
     return std::int32_t{QUADRILLE_OK};
   }));
   CHECK(failed(miscounts) == Names{"totals"});
+}
+
+TEST_CASE("two balloons may press as deep as the SDK lets them, and no deeper") {
+  // The suite had a figure of its own beside the SDK's, so that a type could keep to one and fail by the other.
+  static double across = 0;  // distance of two balloons of 0.28 m
+  const auto names_at = [](double share) {
+    across = 0.28 * (1 - share);
+    return failed(prove(type_of_width([](const quadrille_value*, std::uint32_t, const quadrille_sink* sink) {
+      quadrille_balloon other = balloon;
+      other.centre[0] = across;
+      push(sink, QUADRILLE_RECORD_BALLOON, balloon);
+      push(sink, QUADRILLE_RECORD_BALLOON, other);
+      return std::int32_t{QUADRILLE_OK};
+    })));
+  };
+  CHECK(names_at(deepest_press - 0.001).empty());
+  CHECK(names_at(deepest_press + 0.001) == Names{"overlap"});
 }
 
 TEST_CASE("a type that takes too long is found") {

@@ -1,15 +1,39 @@
 // Every piece type that this build has made passes the gate and the conformance suite.
+#include <set>
+
 #include "studio/host/conformance.hpp"
 #include "tests/host/fixture.hpp"
 
 using namespace quadrille;
 using namespace quadrille::testing;
+namespace fs = std::filesystem;
 
-TEST_CASE("every piece type of this build conforms") {
-  const PieceTypes found =
-      find_piece_types({{std::filesystem::path(QUADRILLE_BINARY_DIR) / "pieces"}, std::nullopt, false});
+namespace {
+
+PieceTypes types_of_this_build() { return find_piece_types({{fs::path(QUADRILLE_BINARY_DIR) / "pieces"}, {}, false}); }
+
+}  // namespace
+
+TEST_CASE("every folder of plugins gives at least one piece type, and none of this build is refused") {
+  // Once the suite passed with an empty folder of plugins, having looked at nothing.
+  const PieceTypes found = types_of_this_build();
   for (const RefusedFile& refused : found.refused)
     FAIL_CHECK(refused.file.string(), " is refused (", std::string(key_of(refused.reason)), "): ", refused.sentence);
+  std::set<std::string> files;
+  for (const PieceType& type : found.types) files.insert(type.file.stem().string());
+  std::size_t folders = 0;
+  for (const auto& entry : fs::directory_iterator(fs::path(QUADRILLE_SOURCE_DIR) / "plugins")) {
+    if (!fs::exists(entry.path() / "CMakeLists.txt")) continue;
+    ++folders;
+    CAPTURE(entry.path().string());
+    CHECK(files.contains(entry.path().filename().string()));
+  }
+  CHECK(folders > 0);
+}
+
+TEST_CASE("every piece type of this build conforms") {
+  const PieceTypes found = types_of_this_build();
+  REQUIRE_FALSE(found.types.empty());
   for (const PieceType& type : found.types) {
     CAPTURE(type.id);
     for (const Check& check : prove(type).checks) {
@@ -18,5 +42,4 @@ TEST_CASE("every piece type of this build conforms") {
       CHECK(check.passed);
     }
   }
-  MESSAGE(found.types.size(), " piece types of this build looked at");
 }

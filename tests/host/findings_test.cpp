@@ -63,12 +63,13 @@ TEST_CASE(
 
 TEST_CASE("a cluster that breaks the pattern is named by its number") {
   BuiltPiece built = sound();
-  // Common practice, no source: quads of two colours, the same colours opposite each other, each turned 45° on.
+  // Common practice, no source: quads of two colours, the same colours opposite each other, each turned 45° on. The sixth
+  // holds a balloon of a third colour.
   for (std::uint32_t n = 1; n <= 12; ++n) {
     built.piece.clusters.push_back({n, n * 0.2, {n * 0.2, 0, 0}, Vec3::UnitX(), n * pi / 4});
     for (std::uint32_t place = 0; place < 4; ++place)
       built.piece.balloons.push_back(
-          {{n * 0.2, 0, 0}, {0, 0, 0}, 0.28, 11, (place + (n == 6 ? 1u : 0u)) % 2, n, place, Role::body});
+          {{n * 0.2, 0, 0}, {0, 0, 0}, 0.28, 11, n == 6 && place == 0 ? 2 : place % 2, n, place, Role::body});
   }
   const Findings found = findings(built);
   REQUIRE(found.size() == 1);

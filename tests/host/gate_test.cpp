@@ -65,6 +65,7 @@ TEST_CASE("each kind of unfit plugin has its own reason") {
   CHECK(reason("no_symbol") == RefusalReason::no_symbol);
   CHECK(reason("function_symbol") == RefusalReason::no_symbol);
   CHECK(reason("newer_major") == RefusalReason::newer_major);
+  CHECK(reason("older_major") == RefusalReason::other_major);
   CHECK(reason("newer_minor") == RefusalReason::newer_minor);
   CHECK(reason("small_struct") == RefusalReason::struct_too_small);
   CHECK(reason("small_type") == RefusalReason::struct_too_small);
@@ -87,6 +88,7 @@ TEST_CASE("the sentence says what was wrong, in words") {
     CHECK(sentence.find(words) != std::string::npos);
   };
   says("newer_major", "version 2.0 of the contract");
+  says("older_major", "version 0.0 of the contract");
   says("newer_minor", "version 1.1 of the contract");
   says("missing_library", "function_of_nobody");
   says("throws", "out of balloons");
@@ -97,9 +99,21 @@ TEST_CASE("the sentence says what was wrong, in words") {
   says("no_such_node", "node 7");
 }
 
+TEST_CASE("a plugin of an older major version is not called newer") {
+  // It was refused for the reason "newer-major", which sends its owner to update the wrong side.
+  CHECK(key_of(refusal(plugin("older_major")).reason) == "other-major");
+  CHECK(key_of(refusal(plugin("newer_major")).reason) == "newer-major");
+}
+
+TEST_CASE("why the system cannot load a library is told in its own words alone") {
+  // The sentence showed the names of functions of Boost, and "Bad file descriptor", a code that means nothing here.
+  CHECK(refusal(plugin("missing_library")).sentence ==
+        "The system cannot load it: undefined symbol: function_of_nobody.");
+}
+
 TEST_CASE("nothing of a plugin of another version is run") {
   ::unsetenv("QUADRILLE_TEST_LOADED");
-  for (const char* name : {"newer_major", "newer_minor", "small_struct"}) {
+  for (const char* name : {"newer_major", "older_major", "newer_minor", "small_struct"}) {
     refusal(plugin(name));
     CHECK(::getenv("QUADRILLE_TEST_LOADED") == nullptr);
   }

@@ -1,6 +1,7 @@
 // A plugin's table: what is refused, and that nothing in it can crash the studio.
 #include "studio/host/table_check.hpp"
 
+#include <array>
 #include <limits>
 
 #include "tests/host/fixture.hpp"
@@ -105,6 +106,53 @@ TEST_CASE("ranges are finite, the right way round, and hold the default") {
   CHECK(fault([](Table& t) { t[0].kind = QUADRILLE_SLOTS, t[0].hard_max = t[0].display_max = 6; }) == "");
   CHECK(fault([](Table& t) { t[0].kind = QUADRILLE_SLOTS, t[0].hard_max = t[0].display_max = 7; }) != "");
   CHECK(fault([](Table& t) { t[0].kind = QUADRILLE_FLAG; }) != "");
+}
+
+TEST_CASE("a count is bounded by what an int holds, other numbers by what can be printed") {
+  // A count with a default of 1e300 passed: as an int it was undefined, and printed it showed bytes of the stack.
+  const auto fault_of_range = [](std::uint32_t kind, double least, double most) {
+    return fault([=](Table& t) {
+      t[0].kind = kind;
+      t[0].hard_min = t[0].display_min = least;
+      t[0].hard_max = t[0].display_max = t[0].default_number = most;
+    });
+  };
+  // The largest int of 32 bits is 2^31 − 1, and the SDK gives a count as an int.
+  constexpr double most = 2147483647;
+  CHECK(fault_of_range(QUADRILLE_COUNT, -most, most) == "");
+  CHECK(fault_of_range(QUADRILLE_COUNT, 0, most + 1) ==
+        "Parameter 'width' has a range beyond its kind: -2147483647 to 2147483647 would be accepted.");
+  CHECK(fault_of_range(QUADRILLE_COUNT, -most - 1, 0) != "");
+  CHECK(fault_of_range(QUADRILLE_COUNT, 0, 1e300) != "");
+  for (const auto kind : {QUADRILLE_LENGTH, QUADRILLE_ANGLE, QUADRILLE_MASS, QUADRILLE_RATIO, QUADRILLE_BALLOON}) {
+    CAPTURE(static_cast<int>(kind));
+    CHECK(fault_of_range(kind, 0, 1e12) == "");
+    CHECK(fault_of_range(kind, 0, 1e300) != "");
+    CHECK(fault_of_range(kind, -1e300, 0) != "");
+  }
+}
+
+TEST_CASE("a field that a later minor version appends does not shut out plugins of 1.0") {
+  // The least sizes were those of today's structs, so the first appended field would have refused every plugin there is.
+  // By hand, with pointers of p bytes and whole numbers of 4: pieces have six numbers and three pointers; a type has four
+  // pointers, two numbers and its function; a parameter up to its default seven pointers, two numbers and five doubles.
+  constexpr std::size_t p = sizeof(void*);
+  CHECK(least_table_size == 6 * 4 + 3 * p);
+  CHECK(least_type_size == 5 * p + 2 * 4);
+  CHECK(least_parameter_size == 7 * p + 2 * 4 + 5 * 8);
+  // Entries of a later version are longer: what stands behind ours is passed over.
+  struct Later {
+    quadrille_piece_type now;
+    double appended;
+  };
+  const std::array<Later, 2> later{{{type_with({}), 1}, {type_with({}), 2}}};
+  CHECK((entry_at<quadrille_piece_type>(later.data(), 1, sizeof(Later)).build == build));
+  CHECK(read_piece_type(entry_at<quadrille_piece_type>(later.data(), 1, sizeof(Later))).error == "");
+  // And the other way round: an entry of 1.0 read by a studio that knows more has a zero there.
+  const std::array<quadrille_piece_type, 2> now{type_with({}), type_with({})};
+  const Later read = entry_at<Later>(now.data(), 1, least_type_size);
+  CHECK((read.now.build == build));
+  CHECK(read.appended == 0);
 }
 
 TEST_CASE("kinds, choices, defaults and handles are known ones") {

@@ -73,3 +73,15 @@ TEST_CASE("no build file but the window's looks for wxWidgets") {
     for (File& file : files_below(folder, is_build_file)) files.push_back(std::move(file));
   check_none(faults_of_build_files(files));
 }
+
+TEST_CASE("assertions stay armed in every kind of build") {
+  // Two of the three kinds of optimised builds still disarmed them, so that a mistake passed there in silence.
+  for (const std::string flags : {QUADRILLE_FLAGS, QUADRILLE_C_FLAGS}) {
+    CAPTURE(flags);
+    CHECK(flags.find("-O") != std::string::npos);  // these are the flags
+    CHECK(flags.find("NDEBUG") == std::string::npos);
+  }
+#ifdef NDEBUG
+  FAIL_CHECK("this build disarms them");
+#endif
+}

@@ -53,3 +53,27 @@ TEST_CASE("whole numbers are read over all of 64 bits and nothing beyond") {
   for (const char* wrong : {"", "9223372036854775808", "1.0", "1e3", " 1", "1 ", "one", "0x1"})
     CHECK_MESSAGE(!parse_whole(wrong), std::string(wrong));
 }
+
+TEST_CASE("numbers of 1e15 and more printed bytes that nobody had written: every finite number is printed whole") {
+  CHECK(print_fixed(1e15, 2) == "1000000000000000.00");
+  CHECK(print_fixed(-1e300, 0).size() == 302);
+  const double largest = std::numeric_limits<double>::max();
+  CHECK(print_fixed(largest, 12).size() == 309 + 1 + 12);
+  CHECK(print_fixed(largest, 12).starts_with("179769313486231570"));  // 1.7976931348623157e308, IEEE 754
+  CHECK(parse_number(print_fixed(-largest, 0)) == -largest);
+  CHECK(print_fixed(1.5, 40) == "1.500000000000");
+  CHECK(print_fixed(std::numeric_limits<double>::infinity(), 2) == "inf");
+}
+
+TEST_CASE("twelve digits are kept, rounded to nearest, and keeping them twice changes nothing") {
+  CHECK(to_twelve_digits(1.0 / 3) == 0.333333333333);
+  CHECK(to_twelve_digits(-2.0e9 / 3) == -666666666.667);
+  CHECK(to_twelve_digits(0) == 0);
+  CHECK(to_twelve_digits(2.4) == 2.4);
+  CHECK(rc::check("twice is once", [](double number) {
+    RC_PRE(std::isfinite(number));
+    const double once = to_twelve_digits(number);
+    RC_ASSERT(to_twelve_digits(once) == once);
+    RC_ASSERT(std::abs(once - number) <= 5.1e-12 * std::abs(number));
+  }));
+}

@@ -7,8 +7,10 @@
 #include <rapidcheck.h>
 
 #include <cmath>
+#include <cstdint>
 #include <initializer_list>
 #include <string>
+#include <string_view>
 #include <utility>
 
 using namespace quadrille;
@@ -246,4 +248,34 @@ TEST_CASE("metres, masses, speeds and temperatures are printed for people") {
   CHECK(print_speed(10.7, SpeedStyle::metres_per_second) == "10.7 m/s");
   CHECK(print_temperature(20, TemperatureStyle::fahrenheit) == "68 °F");
   CHECK(print_temperature(-0.2, TemperatureStyle::celsius) == "0 °C");
+}
+
+TEST_CASE("a least length was rounded below itself and then refused: bounds are rounded so that either figure holds") {
+  // 1.2045 m is 47.42 in: up 47 1/2 in, down 47 in.
+  CHECK(print_at_least(1.2045) == "1.21 m (3' 11 1/2\")");
+  CHECK(print_at_most(1.2045) == "1.20 m (3' 11\")");
+  CHECK(print_at_least(1.2) == "1.20 m (3' 11 1/2\")");
+  CHECK(print_at_most(0.3048) == "0.30 m (1')");
+  CHECK(print_at_least(0.3048) == "0.31 m (1')");
+  CHECK(rc::check("bounds hold", [](std::uint32_t tenths_of_millimetres) {
+    const double metres = (tenths_of_millimetres % 1'000'000) * 1e-4;
+    for (const bool least : {true, false}) {
+      const std::string text = least ? print_at_least(metres) : print_at_most(metres);
+      const std::size_t open = text.find('(');
+      const std::string_view figures[] = {std::string_view(text).substr(0, open),
+                                          std::string_view(text).substr(open + 1, text.size() - open - 2)};
+      for (const std::string_view figure : figures) {
+        const auto read = parse_length(figure);
+        RC_ASSERT(static_cast<bool>(read));
+        const bool holds = least ? *read >= metres - 1e-8 && *read < metres + 0.0128
+                                 : *read <= metres + 1e-8 && *read > metres - 0.0128;
+        RC_ASSERT(holds);
+      }
+    }
+  }));
+}
+
+TEST_CASE("a mass per length is told in kilograms per metre and pounds per foot") {
+  // 1 lb/ft = 0.45359237/0.3048 = 1.488164 kg/m.
+  CHECK(print_mass_per_length(1.488164) == "1.488 kg per metre (1.000 lb per foot)");
 }

@@ -1,0 +1,125 @@
+// The organic garland: balloons of mixed sizes packed around a line of any shape.
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+#include "plugins/garland/colours.hpp"
+#include "plugins/garland/core.hpp"
+#include "plugins/garland/fillers.hpp"
+#include "plugins/garland/materials.hpp"
+#include "plugins/garland/measure.hpp"
+#include "plugins/garland/parameters.hpp"
+#include "sdk/dressing.hpp"
+#include "sdk/piece.hpp"
+
+namespace quadrille::garland {
+namespace {
+
+constexpr int thickness_stations = 11;
+
+/// Clusters numbered anew without gaps, and places within them; a cluster of which relaxing left nothing is gone.
+void add_clusters(Piece& piece, std::vector<Ball>& balls) {
+  std::uint32_t last = 0, number = 0, place = 0;
+  for (Ball& ball : balls) {
+    if (ball.cluster == 0) continue;
+    if (ball.cluster != last) {
+      last = ball.cluster;
+      ++number;
+      place = 0;
+      piece.clusters.push_back({number, ball.at, ball.neck, ball.axis, 0});
+    }
+    ball.cluster = number;
+    ball.place = place++;
+  }
+}
+
+std::string inches(double nominal) {
+  std::string text = print_number(nominal);
+  std::ranges::replace(text, '.', '_');
+  return text;
+}
+
+void add_facts(Piece& piece, const std::vector<Ball>& balls, const Request& request, const Curve& line,
+               const Overlaps& overlaps) {
+  const auto add = [&](const std::string& key, double number) { piece.facts.push_back({key, number}); };
+  const auto count = static_cast<double>(balls.size());
+  add("line_m", line.length_m());
+  add("balloons", count);
+  add("clusters", static_cast<double>(piece.clusters.size()));
+  add("fillers", static_cast<double>(std::ranges::count(balls, 0u, &Ball::cluster)));
+  for (std::size_t size = 0; size < request.mix.size(); ++size)
+    add("balloons_" + inches(request.mix[size].nominal_in) + "in",
+        static_cast<double>(std::ranges::count(balls, size, &Ball::size)));
+  for (int slot = 0; slot < request.slots; ++slot)
+    add(std::string("slot_") + static_cast<char>('a' + slot),
+        static_cast<double>(std::ranges::count(balls, static_cast<std::uint32_t>(slot), &Ball::slot)));
+  add("balloons_per_m", count / line.length_m());
+  add("balloons_per_ft", count / line.length_m() * metres_per_foot);
+  const auto thickness = thickness_along(balls, request, line, thickness_stations);
+  for (int i = 0; i < thickness_stations; ++i) {
+    const double share = (i + 0.5) / thickness_stations;
+    add("thickness_" + std::string(i < 10 ? "0" : "") + std::to_string(i) + "_m",
+        thickness[static_cast<std::size_t>(i)]);
+    add("thickness_asked_" + std::string(i < 10 ? "0" : "") + std::to_string(i) + "_m", request.thickness_at(share));
+  }
+  add("largest_gap_m", largest_gap(balls, request, line));
+  add("deepest_overlap", overlaps.deepest);
+  add("deepest_core_overlap", overlaps.deepest_core);
+  add("mean_overlap", overlaps.mean);
+  add("loose_balloons", static_cast<double>(overlaps.loose));
+  double mass = 0;
+  for (const Ball& ball : balls) mass += latex_mass_kg(request.mix[ball.size].nominal_in);
+  add("mass_kg", mass);
+}
+
+void add_warnings(Piece& piece, const std::vector<Ball>& balls, const Request& request, const Curve& line) {
+  const HiddenSpine hidden = hidden_spine(piece.spine, piece.balloons);
+  if (hidden.share < 0.95)
+    warn(piece, "filler",
+         "The line shows: " + print_fixed(100 * hidden.share, 0) +
+             " % of it is hidden. More fillers, more balloons per cluster or a lower tightness hide it.");
+  double worst = 0, where = 0;
+  const auto thickness = thickness_along(balls, request, line, thickness_stations);
+  for (int i = 0; i < thickness_stations; ++i) {
+    const double share = (i + 0.5) / thickness_stations;
+    const double miss = std::abs(thickness[static_cast<std::size_t>(i)] / request.thickness_at(share) - 1);
+    if (miss > worst) worst = miss, where = share * line.length_m();
+  }
+  if (worst > 0.15)
+    warn(piece, "thickness",
+         "The thickness misses what is asked by " + print_fixed(100 * worst, 0) + " % at " + print_both(where) +
+             " along the line: the mix has too few balloons of a size that carries it.");
+  for (std::size_t size = 0; size < request.mix.size(); ++size) {
+    const double share =
+        static_cast<double>(std::ranges::count(balls, size, &Ball::size)) / static_cast<double>(balls.size());
+    if (balls.size() >= 100 && std::abs(share - request.mix[size].share) > 0.03)
+      warn(piece, "mix",
+           "Balloons of " + print_number(request.mix[size].nominal_in) + " in come to " + print_fixed(100 * share, 0) +
+               " %, not " + print_fixed(100 * request.mix[size].share, 0) +
+               " %: the creases do not take more fillers of that size.");
+  }
+}
+
+Piece build(const Values& values) {
+  const Request request = read_request(values);
+  const Curve line = course_of(request);
+  std::vector<Ball> balls = pack_core(request, line);
+  add_fillers(balls, request, line);
+  colour(balls, request, line);
+  Piece piece;
+  add_clusters(piece, balls);
+  for (const Ball& ball : balls) piece.balloons.push_back(balloon_of(ball, request));
+  piece.spine = line.spine();
+  add_facts(piece, balls, request, line, overlaps_of(balls, request));
+  add_materials(piece, request, line);
+  add_warnings(piece, balls, request, line);
+  return piece;
+}
+
+constexpr quadrille_piece_type types[] = {piece_type<parameters, build>(
+    "garland", "Organic garland", "Balloons of mixed sizes packed around a line of any shape.")};
+
+}  // namespace
+}  // namespace quadrille::garland
+
+QUADRILLE_PIECES("quadrille.garland", "1.0.0", quadrille::garland::types)
