@@ -178,10 +178,10 @@ TEST_CASE("supplies are told in the event's units, lengths in feet and inches") 
   event.replace(event.find("units=\"metric\""), 14, "units=\"feet\"");
   const Outcome feet = quadrille_in(folder, {"count", put_scene(folder, event)});
   const Outcome metric = quadrille_in(folder, {"count", put_scene(folder)});
-  // The arch reckons as much line as frame: two rods of 6.6 m are 13.2 m, which are 43 ft 3.7 in, to the nearest half
-  // inch 43' 3 1/2".
-  CHECK(has_line_with(metric.out, {"Line, clusters to the frame", "13.20 m"}));
-  CHECK(has_line_with(feet.out, {"Line, clusters to the frame", "43' 3 1/2\""}));
+  // Of 33 clusters every third is tied, from the first on, and the last: 12, with 0.6 m of line each. Two arches take
+  // 14.4 m, which are 47 ft 2.9 in, to the nearest half inch 47' 3".
+  CHECK(has_line_with(metric.out, {"Line, clusters to the frame", "14.40 m"}));
+  CHECK(has_line_with(feet.out, {"Line, clusters to the frame", "47' 3\""}));
   CHECK(has_line_with(feet.out, {"Fern", "9.0 in"}));
   CHECK(has_line_with(metric.out, {"Fern", "22.9 cm"}));
 }
