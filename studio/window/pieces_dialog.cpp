@@ -24,6 +24,8 @@ wxString in_words(RefusalReason reason) {
     case RefusalReason::newer_major:
     case RefusalReason::newer_minor:
       return "made for a newer studio";
+    case RefusalReason::other_major:
+      return "made for an older studio";
     case RefusalReason::struct_too_small:
     case RefusalReason::bad_table:
       return "faulty description";

@@ -212,65 +212,6 @@ TEST_CASE("changing the units is an edit of the event, and the lists follow") {
   CHECK(window->totals().balloons().model->rows()[0].cells[3].EndsWith(" in"));
 }
 
-TEST_CASE("a finding is read with the names of its area and piece, whatever these are") {
-  // A piece named "is" was once not named at all, since the sentence had an "is" in it.
-  ScratchFolder folder;
-  Event event = harvest_event();
-  event.areas[1].edit(
-      [](Area& area) { area.pieces[0].edit([](PlacedPiece& piece) { piece.name = "is", piece.last_built.reset(); }); });
-  OpenWindow window;
-  window.open(put_event(folder, event));
-  const auto& rows = window->findings().table().model->rows();
-  REQUIRE(!rows.empty());  // worst first: the piece whose type nobody has
-  CHECK(text_of(rows[0].cells[0]) == "Problem");
-  CHECK(text_of(rows[0].cells[1]) == "Hall, is");
-  CHECK(text_of(rows[0].cells[2]).starts_with("The piece type 'no-such-type' is not available"));
-  CHECK(text_of(window->findings().details()).starts_with("Hall, is: The piece type 'no-such-type'"));
-  CHECK(window->outline().model().areas()[1].pieces[0].balloons == "not built");
-}
-
-TEST_CASE("a drawing is never exported over an event") {
-  ScratchFolder folder;
-  OpenWindow window;
-  window.open(put_event(folder));
-  const auto other = put_event(folder, harvest_event(), "drawing-2.svg");
-  const std::string before = contents(other);
-  Dialogs dialogs({wxID_OK});
-  window->export_to(folder / "drawing.svg");
-  REQUIRE(dialogs.said().size() == 1);
-  CHECK(dialogs.said().back().find("holds an event") != std::string::npos);
-  CHECK(contents(other) == before);
-  CHECK(!std::filesystem::exists(folder / "drawing-1.svg"));
-}
-
-TEST_CASE("drawings are exported with a page for each area") {
-  ScratchFolder folder;
-  OpenWindow window;
-  window.open(put_event(folder));
-  window->export_to(folder / "drawing.pdf");
-  CHECK(contents(folder / "drawing.pdf").starts_with("%PDF-"));
-  window->export_to(folder / "drawing.svg");
-  CHECK(!std::filesystem::exists(folder / "drawing.svg"));  // an SVG holds one page, and there are several
-  CHECK(contents(folder / "drawing-1.svg").find("<svg") != std::string::npos);
-  CHECK(std::filesystem::exists(folder / "drawing-2.svg"));
-  window->export_to(folder / "drawing.png");
-  CHECK(contents(folder / "drawing-1.png").starts_with("\x89PNG"));
-
-  Dialogs dialogs({wxID_OK});
-  window->export_to(folder / "drawing.txt");
-  REQUIRE(dialogs.said().size() == 1);
-  CHECK(dialogs.said()[0].find(".pdf, .svg or .png") != std::string::npos);
-}
-
-TEST_CASE("an export that is asked for while pieces are being built is made from the finished ones") {
-  ScratchFolder folder;
-  OpenWindow window;
-  REQUIRE(window->open_file(put_event(folder)));
-  window->export_to(folder / "early.pdf");
-  CHECK(window.pump_until([&] { return std::filesystem::exists(folder / "early.pdf"); }));
-  CHECK(!window->updating());
-}
-
 TEST_CASE("a file that is no event is told in words, and the open event stays") {
   ScratchFolder folder;
   OpenWindow window;
