@@ -88,6 +88,7 @@ class Filling {
         glue = ball.centre;
       }
     });
+    if (y > place.y()) return std::nullopt;  // nothing stops it before the line
     const Vec3 centre(place.x(), y, place.z());
     int touched = 0;
     grid_.near(centre, [&](std::uint32_t j) {
