@@ -156,8 +156,6 @@ TEST_CASE("no packing is denser than the densest") {
 TEST_CASE("colours flow as asked") {
   const auto slots_of = [](const BuiltPiece& built, double from, double to) {
     std::map<std::uint32_t, int> counts;
-    const double length = built.spine_m;
-    (void)length;
     for (const Balloon& balloon : built.piece.balloons)
       if (balloon.centre.x() >= from && balloon.centre.x() < to) ++counts[balloon.slot];
     return counts;
