@@ -12,10 +12,14 @@ namespace {
 
 thread_local long left = -1;  ///< allocations that still succeed; below 0: all do
 
-void* allocate(std::size_t size) {
-  if (left == 0) throw std::bad_alloc();
+void* allocate_if_left(std::size_t size) noexcept {
+  if (left == 0) return nullptr;
   if (left > 0) --left;
-  if (void* const block = std::malloc(size == 0 ? 1 : size)) return block;
+  return std::malloc(size == 0 ? 1 : size);
+}
+
+void* allocate(std::size_t size) {
+  if (void* const block = allocate_if_left(size)) return block;
   throw std::bad_alloc();
 }
 
@@ -23,6 +27,11 @@ void* allocate(std::size_t size) {
 
 void* operator new(std::size_t size) { return allocate(size); }
 void* operator new[](std::size_t size) { return allocate(size); }
+// The form that does not throw too: std::stable_sort takes it, and a sanitizer would otherwise keep it to itself.
+void* operator new(std::size_t size, const std::nothrow_t&) noexcept { return allocate_if_left(size); }
+void* operator new[](std::size_t size, const std::nothrow_t&) noexcept { return allocate_if_left(size); }
+void operator delete(void* block, const std::nothrow_t&) noexcept { std::free(block); }
+void operator delete[](void* block, const std::nothrow_t&) noexcept { std::free(block); }
 void operator delete(void* block) noexcept { std::free(block); }
 void operator delete[](void* block) noexcept { std::free(block); }
 void operator delete(void* block, std::size_t) noexcept { std::free(block); }
