@@ -95,10 +95,33 @@ LastBuilt read_last_built(ElementReader& piece, const XmlNode& child) {
   return last;
 }
 
+SecuringLine read_line(const XmlNode& element, Reading& reading) {
+  SecuringLine line;
+  ElementReader reader(element, reading, line.preserved);
+  line.tie = reader.text("tie");
+  line.anchor = reader.word("anchor", anchor_words, line.anchor);
+  if (line.anchor == AnchorKind::structure) {
+    line.structure = reader.text("structure");
+    line.height_m = reader.number("height-m", size_range).value_or(0);
+  } else {
+    line.x_m = reader.number("x-m", place_range).value_or(0);
+    line.y_m = reader.number("y-m", place_range).value_or(0);
+  }
+  if (line.anchor == AnchorKind::dead_weight) line.mass_kg = reader.number("mass-kg", mass_range).value_or(0);
+  line.cord = reader.text("cord");
+  reader.children(nothing_known);
+  reader.finish();
+  return line;
+}
+
 std::string read_piece_child(ElementReader& piece, const XmlNode& child, PlacedPiece& placed,
                              std::vector<std::optional<ColourReference>>& colours) {
   if (holds_value(child)) return read_value(piece, child, placed.values);
   if (child.name == "colour") return read_colour(piece, child, colours);
+  if (child.name == "line") {
+    placed.lines.push_back(read_line(child, piece.reading()));
+    return "line:" + std::to_string(placed.lines.size());
+  }
   if (child.name != "last-built") return {};
   if (placed.last_built) return piece.leave("It stands twice, and only the first counts;", "last-built");
   placed.last_built = read_last_built(piece, child);

@@ -1,5 +1,6 @@
 #include "studio/files/clean_event.hpp"
 
+#include <algorithm>
 #include <initializer_list>
 #include <utility>
 
@@ -15,6 +16,7 @@ void clean(std::initializer_list<std::string*> texts) {
 void clean_piece(PlacedPiece& piece) {
   clean({&piece.id, &piece.name, &piece.type, &piece.note});
   for (ColourReference& colour : piece.colours) clean({&colour.palette, &colour.colour});
+  for (SecuringLine& line : piece.lines) clean({&line.tie, &line.structure, &line.cord});
   ValueMap values;
   for (auto& [key, value] : piece.values) {
     clean({&value.text});
@@ -35,8 +37,17 @@ void forget_kept(Area& area) {
   area.site.preserved = {};
   for (Structure& structure : area.structures) structure.preserved = {};
   for (Walkway& walkway : area.walkways) walkway.preserved = {};
-  for (auto& piece : area.pieces)
-    if (piece->preserved != Preserved{}) piece.edit([](PlacedPiece& placed) { placed.preserved = {}; });
+  const auto keeps = [](const PlacedPiece& piece) {
+    return piece.preserved != Preserved{} ||
+           std::ranges::any_of(piece.lines, [](const SecuringLine& line) { return line.preserved != Preserved{}; });
+  };
+  for (auto& piece : area.pieces) {
+    if (!keeps(*piece)) continue;
+    piece.edit([](PlacedPiece& placed) {
+      placed.preserved = {};
+      for (SecuringLine& line : placed.lines) line.preserved = {};
+    });
+  }
 }
 
 }  // namespace
@@ -45,6 +56,12 @@ Event with_clean_texts(Event event) {
   clean({&event.title, &event.client, &event.venue, &event.date, &event.load_in_from, &event.ready_by,
          &event.strike_from, &event.currency});
   for (std::string& palette : event.palettes) clean({&palette});
+  std::map<std::string, double, std::less<>> assumptions;
+  for (const auto& [key, number] : event.assumptions) assumptions.emplace(clean_text(key), number);
+  event.assumptions = std::move(assumptions);
+  std::set<std::string, std::less<>> ticked;
+  for (const std::string& key : event.ticked) ticked.insert(clean_text(key));
+  event.ticked = std::move(ticked);
   for (auto& area : event.areas) area.edit(clean_area);
   return event;
 }

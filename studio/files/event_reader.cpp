@@ -1,4 +1,6 @@
 // read_event: from bytes to an event.
+#include <functional>
+#include <set>
 #include <utility>
 
 #include "studio/files/area_reader.hpp"
@@ -56,16 +58,56 @@ std::string read_palette_reference(ElementReader& root, const XmlNode& child, Ev
   return address;
 }
 
+std::string read_assumption(ElementReader& standing, const XmlNode& child, Event& event) {
+  const std::string* key = child.attribute("key");
+  if (key == nullptr || key->empty()) return standing.leave("It has no key;");
+  const std::string address = "assumption:" + *key;
+  if (event.assumptions.contains(*key)) return standing.leave("The assumption stands twice;", address);
+  ElementReader reader(child, standing.reading(), standing.kept(), standing.inside(address));
+  reader.text("key");
+  const auto number = reader.number("value", ratio_range);
+  if (!number) reader.fail("The assumption \"" + shown(*key) + "\" has no value.");
+  event.assumptions.emplace(*key, *number);
+  reader.children([](const XmlNode&) { return std::string(); });
+  reader.finish();
+  return address;
+}
+
+std::string read_tick(ElementReader& standing, const XmlNode& child, Event& event) {
+  const std::string* key = child.attribute("key");
+  if (key == nullptr || key->empty()) return standing.leave("It has no key;");
+  const std::string address = "tick:" + *key;
+  if (event.ticked.contains(*key)) return standing.leave("The tick stands twice;", address);
+  ElementReader reader(child, standing.reading(), standing.kept(), standing.inside(address));
+  event.ticked.insert(reader.text("key"));
+  reader.children([](const XmlNode&) { return std::string(); });
+  reader.finish();
+  return address;
+}
+
+void read_standing(ElementReader& root, const XmlNode& child, Event& event) {
+  ElementReader reader(child, root.reading(), root.kept(), root.inside("standing"));
+  reader.children([&](const XmlNode& entry) -> std::string {
+    if (entry.name == "assumption") return read_assumption(reader, entry, event);
+    if (entry.name == "tick") return read_tick(reader, entry, event);
+    return {};
+  });
+  reader.finish();
+}
+
 void read_children(ElementReader& root, Event& event) {
   Ids ids(root.element());
-  bool has_job = false, has_day = false;
+  std::set<std::string, std::less<>> seen;
   root.children([&](const XmlNode& child) -> std::string {
-    bool* once = child.name == "job" ? &has_job : child.name == "day" ? &has_day : nullptr;
-    if (once != nullptr) {
-      if (std::exchange(*once, true))
-        return root.leave("It stands twice, and only the first counts;", std::string(child.name));
-      child.name == "job" ? read_job(root, child, event) : read_day(root, child, event);
-      return std::string(child.name);
+    const auto read_once = child.name == "job"        ? read_job
+                           : child.name == "day"      ? read_day
+                           : child.name == "standing" ? read_standing
+                                                      : nullptr;
+    if (read_once != nullptr) {
+      const std::string name(child.name);
+      if (!seen.insert(name).second) return root.leave("It stands twice, and only the first counts;", name);
+      read_once(root, child, event);
+      return name;
     }
     if (child.name == "palette") return read_palette_reference(root, child, event);
     if (child.name == "area") return "area:" + event.areas.emplace_back(read_area(child, root.reading(), ids))->id;

@@ -104,6 +104,23 @@ void write_last_built(ElementWriter& piece, const Kept& kept, const LastBuilt& l
   piece.child("last-built", writer.finish());
 }
 
+std::string securing_line(const SecuringLine& line) {
+  const Kept kept(line.preserved);
+  ElementWriter writer("line", 3, kept);
+  writer.text("tie", line.tie);
+  writer.word("anchor", anchor_words, line.anchor, SecuringLine{}.anchor);
+  if (line.anchor == AnchorKind::structure) {
+    writer.text("structure", line.structure);
+    writer.number("height-m", line.height_m);
+  } else {
+    writer.number("x-m", line.x_m);
+    writer.number("y-m", line.y_m);
+  }
+  if (line.anchor == AnchorKind::dead_weight) writer.number("mass-kg", line.mass_kg);
+  writer.text_unless_empty("cord", line.cord);
+  return writer.finish();
+}
+
 std::string piece_lines(const PlacedPiece& piece) {
   const Kept kept(piece.preserved);
   ElementWriter writer("piece", 2, kept);
@@ -129,6 +146,8 @@ std::string piece_lines(const PlacedPiece& piece) {
     colour.text_unless_empty("key", piece.colours[slot].colour);
     writer.child(address, colour.finish());
   }
+  for (std::size_t i = 0; i < piece.lines.size(); ++i)
+    writer.child("line:" + std::to_string(i + 1), securing_line(piece.lines[i]));
   if (piece.last_built)
     write_last_built(writer, kept, *piece.last_built);
   else
@@ -165,6 +184,28 @@ void write_job_and_day(ElementWriter& root, const Kept& kept, const Event& event
   root.child("day", day.is_empty() && !root.keeps_another("day") ? std::string() : day.finish());
 }
 
+void write_standing(ElementWriter& root, const Kept& kept, const Event& event) {
+  ElementWriter standing("standing", 1, kept, root.inside("standing"));
+  standing.give_up([&](std::string_view what) {  // else it would be read in the place of what the user took away
+    if (what.starts_with("assumption:")) return !event.assumptions.contains(what.substr(11));
+    return what.starts_with("tick:") && !event.ticked.contains(what.substr(5));
+  });
+  for (const auto& [key, number] : event.assumptions) {
+    const std::string address = "assumption:" + key;
+    ElementWriter writer("assumption", 2, kept, standing.inside(address));
+    writer.text("key", key);
+    writer.number("value", number);
+    standing.child(address, writer.finish());
+  }
+  for (const std::string& key : event.ticked) {
+    const std::string address = "tick:" + key;
+    ElementWriter writer("tick", 2, kept, standing.inside(address));
+    writer.text("key", key);
+    standing.child(address, writer.finish());
+  }
+  root.child("standing", standing.is_empty() && !root.keeps_another("standing") ? std::string() : standing.finish());
+}
+
 }  // namespace
 
 std::string write_event(const Event& event) {
@@ -186,6 +227,7 @@ std::string write_event(const Event& event) {
     writer.text("key", palette);
     root.child(address, writer.finish());
   }
+  write_standing(root, kept, event);
   for (const auto& area : event.areas) root.child("area:" + area->id, area_lines(*area));
 
   std::string bytes = line_of("<?xml version=\"1.0\" encoding=\"UTF-8\"?>", 0);

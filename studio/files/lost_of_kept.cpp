@@ -49,7 +49,10 @@ std::optional<std::string> lost_of_kept(const Event& event, std::string_view byt
     search.in(area->site.preserved);
     for (const Structure& structure : area->structures) search.in(structure.preserved);
     for (const Walkway& walkway : area->walkways) search.in(walkway.preserved);
-    for (const auto& piece : area->pieces) search.in(piece->preserved);
+    for (const auto& piece : area->pieces) {
+      search.in(piece->preserved);
+      for (const SecuringLine& line : piece->lines) search.in(line.preserved);
+    }
   }
   return search.lost();
 }

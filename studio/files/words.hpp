@@ -31,6 +31,8 @@ inline constexpr std::array<Word<Ground>, 9> ground_words{{{Ground::grass, "gras
                                                            {Ground::paving, "paving"},
                                                            {Ground::wood_floor, "wood-floor"},
                                                            {Ground::carpet, "carpet"}}};
+inline constexpr std::array<Word<AnchorKind>, 3> anchor_words{
+    {{AnchorKind::stake, "stake"}, {AnchorKind::dead_weight, "dead-weight"}, {AnchorKind::structure, "structure"}}};
 inline constexpr std::array<Word<StructureKind>, 7> structure_words{{{StructureKind::wall, "wall"},
                                                                      {StructureKind::post, "post"},
                                                                      {StructureKind::tree, "tree"},
@@ -68,6 +70,7 @@ inline constexpr Range altitude_range{-500, 9'000, "metres"};
 inline constexpr Range gust_range{0, 150, "metres per second"};
 inline constexpr Range celsius_range{-90, 70, "degrees Celsius"};
 inline constexpr Range nominal_range{0, 1'000, "inches"};
+inline constexpr Range mass_range{0, 1e6, "kilograms"};
 inline constexpr Range ratio_range{-1e9, 1e9, "without unit"};
 inline constexpr Range count_range{0, 1e9, "a whole number"};
 inline constexpr Range money_range{0, 999'999'999'999'999, "a whole number of minor units, such as cents"};
@@ -80,7 +83,7 @@ struct KindWord {
 };
 inline constexpr std::array<KindWord, 11> kind_words{{{Kind::length, "length", place_range},
                                                       {Kind::angle, "angle", {-1e6, 1e6, "radians"}},
-                                                      {Kind::mass, "mass", {0, 1e6, "kilograms"}},
+                                                      {Kind::mass, "mass", mass_range},
                                                       {Kind::count, "count", count_range},
                                                       {Kind::ratio, "ratio", ratio_range},
                                                       {Kind::flag, "flag", {0, 1, ""}},

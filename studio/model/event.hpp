@@ -3,7 +3,10 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
+#include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -63,6 +66,21 @@ struct LastBuilt {
   bool operator==(const LastBuilt&) const = default;
 };
 
+enum class AnchorKind { stake, dead_weight, structure };
+
+/// A line that secures a piece: from one of its tie points to an anchor.
+struct SecuringLine {
+  std::string tie;  ///< key of the tie point: see studio/standing/tie_key.hpp
+  AnchorKind anchor = AnchorKind::stake;
+  double x_m = 0, y_m = 0;  ///< of a stake or a dead weight, from the piece's place
+  double height_m = 0;      ///< above the floor, at a structure
+  double mass_kg = 0;       ///< of a dead weight
+  std::string structure;    ///< id of the structure of the area
+  std::string cord;         ///< key of the cord's kind; empty = the standard one
+  Preserved preserved;
+  bool operator==(const SecuringLine&) const = default;
+};
+
 /// One arch, column, garland… in an area.
 struct PlacedPiece {
   std::string id;  ///< unique in the event
@@ -72,6 +90,7 @@ struct PlacedPiece {
   double y_m = 0;                        ///< depth from the front line: see Area
   ValueMap values;                       ///< what stands at other than the default
   std::vector<ColourReference> colours;  ///< by slot, A first
+  std::vector<SecuringLine> lines;
   bool locked = false, hidden = false;
   std::optional<std::int64_t> price_minor;  ///< the decorator's own price for it
   std::string note;
@@ -139,6 +158,9 @@ struct Event {
   Units units = Units::feet;
   std::string currency = "USD";       ///< ISO 4217
   std::vector<std::string> palettes;  ///< keys of the palettes it draws from
+  /// What the decorator set of the standing check's assumptions at other than the standard, by key.
+  std::map<std::string, double, std::less<>> assumptions;
+  std::set<std::string, std::less<>> ticked;  ///< keys of the checklist lines that are done
   std::vector<Shared<Area>> areas;
   Preserved preserved;
   bool operator==(const Event&) const = default;

@@ -72,6 +72,22 @@ inline LastBuilt any_last_built() {
   return last;
 }
 
+inline SecuringLine any_line() {
+  SecuringLine line;
+  line.tie = *any_text();
+  line.anchor = static_cast<AnchorKind>(whole(0, 3));
+  if (line.anchor == AnchorKind::structure) {
+    line.structure = *any_text();
+    line.height_m = size();
+  } else {
+    line.x_m = place();
+    line.y_m = place();
+  }
+  if (line.anchor == AnchorKind::dead_weight) line.mass_kg = size();
+  line.cord = *any_text();
+  return line;
+}
+
 inline PlacedPiece any_piece(std::string id) {
   PlacedPiece piece;
   piece.id = std::move(id);
@@ -81,6 +97,7 @@ inline PlacedPiece any_piece(std::string id) {
   piece.y_m = place();
   for (int i = whole(0, 5); i > 0; --i) piece.values.insert_or_assign("k" + *any_text(), any_value());
   for (int i = whole(0, 4); i > 0; --i) piece.colours.push_back({*any_text(), *any_text()});
+  for (int i = whole(0, 3); i > 0; --i) piece.lines.push_back(any_line());
   piece.locked = *rc::gen::arbitrary<bool>();
   piece.hidden = *rc::gen::arbitrary<bool>();
   if (*rc::gen::arbitrary<bool>()) piece.price_minor = whole<std::int64_t>(0, 999'999'999'999'999);
@@ -131,6 +148,8 @@ inline Event any_event() {
   event.units = static_cast<Units>(whole(0, 2));
   event.currency = *rc::gen::element<std::string>("USD", "EUR", "JPY");
   for (int i = whole(0, 3); i > 0; --i) event.palettes.push_back("p" + std::to_string(i) + *any_text());
+  for (int i = whole(0, 3); i > 0; --i) event.assumptions.insert_or_assign("k" + *any_text(), place());
+  for (int i = whole(0, 3); i > 0; --i) event.ticked.insert("k" + *any_text());
   for (int i = whole(0, 3); i > 0; --i) event.areas.emplace_back(any_area("a" + std::to_string(i)));
   return event;
 }
