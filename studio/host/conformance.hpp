@@ -30,9 +30,15 @@ struct ProofReport {
   bool passed() const;  ///< nothing refused and every check of every type passed
 };
 
-/// How long builds may take, s.
+#ifdef __SANITIZE_ADDRESS__
+inline constexpr double slowed_by = 20;  ///< what the sanitizers may cost
+#else
+inline constexpr double slowed_by = 1;
+#endif
+
+/// Processor time of the building thread that one build may take, s: what else the machine does is not counted.
 struct TimeBudget {
-  double at_defaults = 2, at_limits = 10;
+  double at_defaults = 2 * slowed_by, at_limits = 10 * slowed_by;
 };
 
 /// The checks, in this order:
