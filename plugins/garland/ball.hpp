@@ -14,9 +14,10 @@ struct Ball {
   Vec3 centre = Vec3::Zero();  ///< m
   Vec3 neck = Vec3::Zero();    ///< on the line, or where it is glued
   Vec3 axis = Vec3::UnitX();   ///< of the line at its neck
-  double reach = 0;            ///< how far from the line its outside may be [m]
   double radius = 0;           ///< m
-  double at = 0;               ///< arc length [m] of its place on the line
+  double at = 0;               ///< arc length [m] of its neck on the line; of a filler, where it sits
+  double along = 0;            ///< arc length [m] of the place of the line nearest to its centre
+  int carries = 0;             ///< the side whose outline it is to carry: +1 up, −1 down, 0 neither
   std::size_t size = 0;        ///< index into the mix
   std::uint32_t cluster = 0;   ///< from 1; 0 for a filler
   std::uint32_t place = 0;
@@ -34,6 +35,7 @@ struct Request {
   Backing backing = Backing::strip;
   bool wall = false;
   double wall_y = 0;
+  double wall_room = 0;                     ///< least distance [m] from the path to the wall
   double thickness = 0, thickness_end = 0;  ///< m, both set
   std::vector<MixEntry> mix;                ///< largest first, shares add up to 1
   int core = 4;
@@ -44,6 +46,7 @@ struct Request {
   std::uint32_t accent_slot = 0;
   std::uint32_t seed = 1;
 
+  /// Thickness [m] asked at a share of the line from 0 to 1.
   double thickness_at(double share) const { return thickness + (thickness_end - thickness) * share; }
   double largest() const { return mix.front().inflated_m; }
 };

@@ -35,7 +35,7 @@ void colour(std::vector<Ball>& balls, const Request& request, const Curve& line)
   std::vector<std::uint32_t> order(balls.size());
   std::iota(order.begin(), order.end(), 0u);
   std::ranges::stable_sort(order, [&](std::uint32_t a, std::uint32_t b) { return balls[a].at < balls[b].at; });
-  Grid coloured(request.largest());
+  Grid coloured(1.1 * request.largest(), balls.size());
   std::vector<double> owed(static_cast<std::size_t>(request.slots));
   for (const std::uint32_t index : order) {
     Ball& ball = balls[index];
@@ -44,6 +44,7 @@ void colour(std::vector<Ball>& balls, const Request& request, const Curve& line)
     coloured.near(ball.centre, [&](std::uint32_t other) {
       const double reach = 1.1 * (ball.radius + balls[other].radius);
       if ((balls[other].centre - ball.centre).squaredNorm() < reach * reach) ++near[balls[other].slot];
+      return false;
     });
     std::size_t best = 0;
     double most = -1e300;

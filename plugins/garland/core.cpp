@@ -3,54 +3,86 @@
 #include <algorithm>
 #include <cmath>
 
-#include "plugins/garland/grid.hpp"
 #include "plugins/garland/measure.hpp"
+#include "plugins/garland/relax.hpp"
+#include "plugins/garland/sizes.hpp"
 #include "sdk/cluster.hpp"
 #include "sdk/random.hpp"
 
 namespace quadrille::garland {
 namespace {
 
-constexpr double settled = 0.035;  ///< overlap at which relaxed balloons rest, share of the smaller diameter
-constexpr double skin_m = 0.03;    ///< how far balloons may move before neighbours are looked up again
-constexpr int rounds = 120;
+/// How much more room than usual the clusters get, by stations along the line: where they would press too deep.
+class Stretch {
+ public:
+  Stretch(const Request& request, const Curve& line)
+      : length_(line.length_m()),
+        factors_(static_cast<std::size_t>(std::ceil(2 * length_ / (request.thickness + request.thickness_end))) + 2,
+                 1.0),
+        pressed_(factors_.size()) {}
 
-/// How far from the line the outside of the garland is meant to be, by stations along it; corrected from pass to pass
-/// until the thickness comes out as asked.
-struct Profile {
-  std::vector<double> reach_m;
-  std::vector<double> stretch;  ///< of the clusters' spacing, where they would press too deep
+  double at(double along) const { return factors_[station(along)]; }
+  void mark_pressed(double along) { pressed_[station(along)] = true; }
+  /// Widens what is marked; false where nothing is.
+  bool widen() {
+    bool widened = false;
+    for (std::size_t i = 0; i < factors_.size(); ++i) {
+      if (pressed_[i]) factors_[i] *= 1.05;
+      widened = widened || pressed_[i];
+    }
+    pressed_.assign(pressed_.size(), false);
+    return widened;
+  }
 
-  static double between(const std::vector<double>& values, double share) {
-    const double place = std::clamp(share, 0.0, 1.0) * static_cast<double>(values.size() - 1);
-    const auto index = std::min(static_cast<std::size_t>(place), values.size() - 2);
-    const double part = place - static_cast<double>(index);
-    return values[index] * (1 - part) + values[index + 1] * part;
+ private:
+  std::size_t station(double along) const {
+    return static_cast<std::size_t>(std::clamp(along / length_, 0.0, 1.0) * static_cast<double>(factors_.size() - 1));
   }
-  std::size_t station(double share) const {
-    return static_cast<std::size_t>(std::clamp(share, 0.0, 1.0) * static_cast<double>(stretch.size() - 1) + 0.5);
-  }
+
+  double length_;
+  std::vector<double> factors_;
+  std::vector<bool> pressed_;
 };
 
-Profile asked_profile(const Request& request, const Curve& line) {
-  Profile profile;
-  const double mean = (request.thickness + request.thickness_end) / 2;
-  const int stations = std::max(3, static_cast<int>(std::ceil(2 * line.length_m() / mean)) + 1);
-  for (int i = 0; i < stations; ++i) profile.reach_m.push_back(request.thickness_at(i / (stations - 1.0)) / 2);
-  profile.stretch.assign(profile.reach_m.size(), 1);
-  return profile;
+/// A cluster and the length it takes on the line.
+struct Laid {
+  std::vector<Ball> balls;  ///< largest first
+  double room_m = 0;
+};
+
+double room_of(const std::vector<Ball>& cluster, const Request& request, double thickness) {
+  double diameters = 0, fillings = 0;
+  for (const Ball& ball : cluster) {
+    diameters += 2 * ball.radius;
+    fillings += filling_of(request, 2 * ball.radius, thickness);
+  }
+  return cluster_room(request, diameters / static_cast<double>(cluster.size()), fillings);
 }
 
-/// Where the largest ball of a cluster points, in turn. Those with one of the largest size carry the outline on both
-/// sides and are seen in front; the others turn their best side to the front.
-double heading(std::size_t turn, bool large, bool wall) {
-  constexpr double large_turns[] = {0.5, -0.5, 0.1, 0.5, -0.5, -0.1};
-  constexpr double other_turns[] = {0.1, -0.3, 0.3, -0.1};
-  const double share = large ? large_turns[turn % 6] : other_turns[turn % 4];
-  return pi * (wall ? 0.9 * share : share);
+/// Where the garland is so thin that a whole cluster would have to spread farther along the line than its necks reach,
+/// fewer are tied together, two at least.
+Laid next_cluster(const Request& request, SizeSequence& sequence, const std::vector<double>& shares, double thickness) {
+  Laid laid;
+  for (int i = 0; i < request.core; ++i) {
+    Ball ball;
+    ball.size = sequence.next(shares);
+    ball.radius = request.mix[ball.size].inflated_m / 2;
+    laid.balls.push_back(ball);
+  }
+  for (;;) {
+    laid.room_m = room_of(laid.balls, request, thickness);
+    double largest = 0;
+    for (const Ball& ball : laid.balls) largest = std::max(largest, 2 * ball.radius);
+    if (laid.balls.size() <= 2 || laid.room_m <= 1.5 * request.tightness * largest) break;
+    sequence.take_back(laid.balls.back().size);
+    laid.balls.pop_back();
+  }
+  std::ranges::stable_sort(laid.balls, [](const Ball& a, const Ball& b) { return a.radius > b.radius; });
+  return laid;
 }
 
-/// Directions of a cluster's balls about the line: each takes room by its diameter; on a wall within the front half.
+/// Directions of a cluster's balls about the line, from `start` on: each takes room by its diameter; on a wall within
+/// the front half.
 std::vector<double> turns_of(const Request& request, const std::vector<Ball>& cluster, double start) {
   double total = 0;
   for (const Ball& ball : cluster) total += ball.radius;
@@ -58,213 +90,111 @@ std::vector<double> turns_of(const Request& request, const std::vector<Ball>& cl
   std::vector<double> turns;
   double used = 0;
   for (const Ball& ball : cluster) {
-    const double middle = room * (used + ball.radius / 2) / total;
-    turns.push_back(start + middle - room * cluster.front().radius / 2 / total);
+    double turn = start + room * (used + ball.radius / 2 - cluster.front().radius / 2) / total;
+    // What points to the wall comes in again from the other side.
+    if (request.wall) turn -= pi * std::floor(turn / pi + 0.5);
+    turns.push_back(turn);
     used += ball.radius;
-  }
-  if (!request.wall) return turns;
-  // What points to the wall comes in again from the other side.
-  for (double& turn : turns) {
-    while (turn > pi / 2) turn -= pi;
-    while (turn < -pi / 2) turn += pi;
   }
   return turns;
 }
 
-void place_cluster(std::vector<Ball>& cluster, const Request& request, const Curve& line, double at, double start,
-                   double reach) {
+void place_cluster(std::vector<Ball>& cluster, const Request& request, const Curve& line, double at, double start) {
   const Vec3 neck = to_nanometre(line.point(at)), axis = to_picounit(line.tangent(at));
   const std::vector<double> turns = turns_of(request, cluster, start);
+  const double half = request.thickness_at(at / line.length_m()) / 2;
   for (std::size_t place = 0; place < cluster.size(); ++place) {
     Ball& ball = cluster[place];
-    const double out = std::clamp(reach - ball.radius, nearest_share * ball.radius, farthest_share * ball.radius);
+    const double out = std::clamp(half - ball.radius, nearest_share * ball.radius, farthest_share * ball.radius);
     ball.at = at;
     ball.neck = neck;
     ball.axis = axis;
-    ball.reach = reach;
     // Neighbours start a little before and behind each other, so that relaxing has a way to go.
-    const double lean = (place % 2 == 0 ? 1 : -1) * (request.wall ? 0.6 : 0.2) * ball.radius;
+    const double lean = (place % 2 == 0 ? 1 : -1) * (request.wall ? 0.4 : 0.2) * ball.radius;
     ball.centre = to_nanometre(Vec3(neck + out * direction_about(axis, turns[place]) + lean * axis));
     ball.place = static_cast<std::uint32_t>(place);
   }
 }
 
-std::vector<Ball> next_cluster(const Request& request, SizeSequence& sizes) {
-  std::vector<Ball> cluster(static_cast<std::size_t>(request.core));
-  for (Ball& ball : cluster) {
-    ball.size = sizes.next();
-    ball.radius = request.mix[ball.size].inflated_m / 2;
+/// Gives the clusters their heading. By turns their largest balls carry the outline on either side, wherever that has had
+/// none for a while; otherwise they turn to the front, where they hide the line and are seen.
+class Headings {
+ public:
+  Headings(const Request& request, const Curve& line) : request_(request), line_(line), chance_(request.seed) {}
+
+  double next(std::vector<Ball>& cluster, double at) {
+    const double thickness = request_.thickness_at(at / line_.length_m());
+    const double jitter = chance_.within(-0.25, 0.25);
+    const int side = last_[0] <= last_[1] ? 1 : -1;  // the one that has waited longer
+    if (!carry(cluster.front(), side, at, thickness)) return 0.8 * jitter;
+    // Where it is thin, smaller ones reach the outline too: the one opposite carries the other side.
+    if (!request_.wall) carry(cluster[cluster.size() / 2], -side, at, thickness);
+    return -side * pi / 2 * (request_.wall ? 0.85 : 1) + 0.6 * jitter;  // to the side, on a wall a little to the front
   }
-  std::ranges::stable_sort(cluster, [](const Ball& a, const Ball& b) { return a.radius > b.radius; });
-  return cluster;
-}
 
-double mean_diameter(const std::vector<Ball>& cluster) {
-  double total = 0;
-  for (const Ball& ball : cluster) total += 2 * ball.radius;
-  return total / static_cast<double>(cluster.size());
-}
+ private:
+  bool carry(Ball& ball, int side, double at, double thickness) {
+    double& last = last_[side > 0 ? 0 : 1];
+    if ((1 + farthest_share) * ball.radius <= 0.99 * thickness / 2 || at - last < 0.45 * thickness) return false;
+    ball.carries = side;
+    last = at;
+    return true;
+  }
 
-/// Clusters nest at the hard spacing of their mean size; on a wall half the room is missing.
-double spacing(const Request& request, double mean) {
-  return request.tightness * hard_spacing(request.core, mean) * (request.wall ? 1.7 : 1.0);
-}
+  const Request& request_;
+  const Curve& line_;
+  Random chance_;
+  double last_[2] = {-1e9, -1e9 + 1};
+};
 
-std::vector<Ball> lay_core(const Request& request, const Curve& line, const Profile& profile) {
-  std::vector<double> shares;
-  const std::vector<double> fillers = filler_shares(request);
-  for (std::size_t i = 0; i < request.mix.size(); ++i) shares.push_back(request.mix[i].share - fillers[i]);
-  SizeSequence sizes(shares);
-  Random chance(request.seed);
-  std::vector<Ball> core;
-  std::vector<std::vector<Ball>> clusters;
-  std::vector<double> rooms;
+std::vector<Ball> lay_core(const Request& request, const Curve& line, const CoreSizes& sizes, const Stretch& stretch) {
+  SizeSequence sequence(request.mix.size());
+  std::vector<Laid> clusters;
+  const double length = line.length_m();
   for (double at = 0;;) {
-    std::vector<Ball> cluster = next_cluster(request, sizes);
-    const double room =
-        Profile::between(profile.stretch, at / line.length_m()) * spacing(request, mean_diameter(cluster));
-    if (at + room > line.length_m() + 1e-9 && !clusters.empty()) break;
-    at += room;
-    clusters.push_back(std::move(cluster));
-    rooms.push_back(room);
+    const double share = at / length;
+    Laid laid = next_cluster(request, sequence, sizes.at(share), request.thickness_at(std::min(1.0, share)));
+    laid.room_m *= stretch.at(at);
+    if (at + laid.room_m > length + 1e-9 && !clusters.empty()) break;
+    at += laid.room_m;
+    clusters.push_back(std::move(laid));
   }
   // What is left over at the end goes to all of them; the first and the last sit near the ends, which would show.
   constexpr double beyond = 0.2;
-  double total = -beyond * (rooms.front() + rooms.back());
-  for (const double room : rooms) total += room;
-  const double share_out = line.length_m() / total;
-  double at = -beyond * share_out * rooms.front();
-  std::size_t turns[2] = {0, 0};
-  for (std::size_t i = 0; i < clusters.size(); ++i) {
-    const bool large = clusters[i].front().size == 0;
-    const double start = heading(turns[large]++, large, request.wall) + chance.within(-0.25, 0.25);
-    const double place = at + share_out * rooms[i] / 2;
-    place_cluster(clusters[i], request, line, place, start, Profile::between(profile.reach_m, place / line.length_m()));
-    for (Ball& ball : clusters[i]) ball.cluster = static_cast<std::uint32_t>(i + 1);
-    core.insert(core.end(), clusters[i].begin(), clusters[i].end());
-    at += share_out * rooms[i];
+  double total = -beyond * (clusters.front().room_m + clusters.back().room_m);
+  for (const Laid& laid : clusters) total += laid.room_m;
+  const double share_out = length / total;
+  double at = -beyond * share_out * clusters.front().room_m;
+  std::vector<Ball> core;
+  Headings headings(request, line);
+  std::uint32_t number = 0;
+  for (Laid& laid : clusters) {
+    const double place = std::clamp(at + share_out * laid.room_m / 2, 0.0, length);
+    const double start = headings.next(laid.balls, place);
+    place_cluster(laid.balls, request, line, place, start);
+    ++number;
+    for (Ball& ball : laid.balls) ball.cluster = number;
+    core.insert(core.end(), laid.balls.begin(), laid.balls.end());
+    at += share_out * laid.room_m;
   }
   return core;
 }
 
-struct Pair {
-  std::uint32_t a, b;
-};
-
-std::vector<Pair> neighbours(const std::vector<Ball>& balls, double largest) {
-  Grid grid(largest + skin_m);
-  std::vector<Pair> pairs;
-  for (std::uint32_t i = 0; i < balls.size(); ++i) {
-    grid.near(balls[i].centre, [&](std::uint32_t j) {
-      const double reach = balls[i].radius + balls[j].radius + skin_m;
-      if ((balls[i].centre - balls[j].centre).squaredNorm() < reach * reach) pairs.push_back({j, i});
-    });
-    grid.insert(balls[i].centre, i);
+/// Stretches the spacing where balls press too deep; false where so few do that they are better left out.
+bool give_room(Stretch& stretch, const std::vector<Ball>& balls) {
+  std::size_t pressed = 0;
+  for (const Pair& pair : neighbours(balls, 0)) {
+    if (press(balls[pair.a], balls[pair.b]) <= deepest_core) continue;
+    stretch.mark_pressed(balls[pair.a].at);
+    ++pressed;
   }
-  return pairs;
-}
-
-void part(Ball& a, Ball& b) {
-  const double rest = a.radius + b.radius - 2 * settled * std::min(a.radius, b.radius);
-  const Vec3 between = b.centre - a.centre;
-  const double distance2 = between.squaredNorm();
-  if (distance2 >= rest * rest || distance2 == 0) return;
-  const double distance = std::sqrt(distance2);
-  // The lighter one gives way: by their cross sections.
-  const double a2 = a.radius * a.radius, b2 = b.radius * b.radius;
-  const Vec3 move = between * ((rest - distance) / distance);
-  a.centre -= move * (b2 / (a2 + b2));
-  b.centre += move * (a2 / (a2 + b2));
-}
-
-/// Back to where neck, wall and floor let it be.
-void hold(Ball& ball, const Request& request) {
-  const Vec3 from_neck = ball.centre - ball.neck;
-  const double distance = from_neck.norm(), most = farthest_share * ball.radius, least = nearest_share * ball.radius;
-  if (distance > most) ball.centre = ball.neck + from_neck * (most / distance);
-  if (distance < least && distance > 0) ball.centre = ball.neck + from_neck * (least / distance);
-  // Not out of the garland: what sticks out slides along the line instead.
-  const Vec3 out = (ball.centre - ball.neck) - (ball.centre - ball.neck).dot(ball.axis) * ball.axis;
-  const double limit = std::max(ball.reach - ball.radius, 0.5 * ball.radius), away = out.norm();
-  if (away > limit) ball.centre -= out * (0.5 * (away - limit) / away);
-  if (request.wall && ball.centre.y() > request.wall_y - ball.radius) ball.centre.y() = request.wall_y - ball.radius;
-  if (ball.centre.z() < ball.radius) ball.centre.z() = ball.radius;
-}
-
-double deepest(const std::vector<Ball>& balls, const std::vector<Pair>& pairs) {
-  double worst = 0;
-  for (const Pair& pair : pairs) worst = std::max(worst, press(balls[pair.a], balls[pair.b]));
-  return worst;
-}
-
-/// Soft spheres pushed apart pair by pair, in one fixed order, by + − × ÷ √ alone.
-double relax(std::vector<Ball>& balls, const Request& request) {
-  std::vector<Pair> pairs = neighbours(balls, request.largest());
-  for (int round = 1; round <= rounds; ++round) {
-    for (const Pair& pair : pairs) part(balls[pair.a], balls[pair.b]);
-    for (Ball& ball : balls) hold(ball, request);
-    if (round % 20 != 0) continue;
-    pairs = neighbours(balls, request.largest());
-    if (deepest(balls, pairs) < 0.07) break;
-  }
-  for (Ball& ball : balls) ball.centre = to_nanometre(ball.centre);
-  return deepest(balls, pairs);
-}
-
-}  // namespace
-
-std::size_t SizeSequence::next() {
-  ++count_;
-  std::size_t best = 0;
-  double most = -1e300;
-  for (std::size_t i = 0; i < shares_.size(); ++i) {
-    const double owed = shares_[i] / total_ * count_ - given_[i];
-    if (shares_[i] > 0 && owed > most + 1e-12) {
-      most = owed;
-      best = i;
-    }
-  }
-  given_[best] += 1;
-  return best;
-}
-
-std::vector<double> filler_shares(const Request& request) {
-  std::vector<double> shares(request.mix.size());
-  double left = request.filler;
-  for (std::size_t i = request.mix.size(); i-- > 0 && left > 0;) {
-    // A core of the larger sizes must remain.
-    shares[i] = std::min(i == 0 ? 0.6 * request.mix[i].share : request.mix[i].share, left);
-    left -= shares[i];
-  }
-  return shares;
-}
-
-double press(const Ball& a, const Ball& b) {
-  return (a.radius + b.radius - (a.centre - b.centre).norm()) / (2 * std::min(a.radius, b.radius));
-}
-
-namespace {
-
-/// Stretches the spacing where balls press too deep; true where none do.
-bool give_room(Profile& profile, const std::vector<Ball>& balls, const Request& request, const Curve& line) {
-  std::vector<double> worst(profile.stretch.size());
-  bool all_well = true;
-  for (const Pair& pair : neighbours(balls, request.largest())) {
-    const double deep = press(balls[pair.a], balls[pair.b]);
-    if (deep <= deepest_core) continue;
-    all_well = false;
-    double& here = worst[profile.station(balls[pair.a].at / line.length_m())];
-    here = std::max(here, deep);
-  }
-  for (std::size_t i = 0; i < worst.size(); ++i)
-    if (worst[i] > 0) profile.stretch[i] *= worst[i] > 0.2 ? 1.08 : 1.03;
-  return all_well;
+  return pressed > balls.size() / 50 && stretch.widen();
 }
 
 /// Leaves out the smaller of every two balls that still press too deep: there are few of them by now.
-void drop_pressed(std::vector<Ball>& balls, const Request& request) {
+void drop_pressed(std::vector<Ball>& balls) {
   std::vector<bool> dropped(balls.size());
-  for (const Pair& pair : neighbours(balls, request.largest())) {
+  for (const Pair& pair : neighbours(balls, 0)) {
     if (dropped[pair.a] || dropped[pair.b] || press(balls[pair.a], balls[pair.b]) <= deepest_core) continue;
     dropped[balls[pair.a].radius < balls[pair.b].radius ? pair.a : pair.b] = true;
   }
@@ -274,38 +204,24 @@ void drop_pressed(std::vector<Ball>& balls, const Request& request) {
   balls.resize(kept);
 }
 
-/// Relaxed clusters for a profile; spaced wider where any press too deep, `attempts` times.
-std::vector<Ball> pack_profile(const Request& request, const Curve& line, Profile& profile, int attempts) {
-  for (int attempt = 1;; ++attempt) {
-    std::vector<Ball> core = lay_core(request, line, profile);
-    relax(core, request);
-    if (give_room(profile, core, request, line) || attempt >= attempts) return core;
-  }
-}
-
-/// Reaches farther where the garland came out too thin, and less where too thick.
-void correct(Profile& profile, const std::vector<double>& measured, const Request& request) {
-  for (std::size_t i = 0; i < profile.reach_m.size(); ++i) {
-    const double share = static_cast<double>(i) / static_cast<double>(profile.reach_m.size() - 1);
-    const auto station =
-        std::min(static_cast<std::size_t>(share * static_cast<double>(measured.size())), measured.size() - 1);
-    const double asked = request.thickness_at(share);
-    if (measured[station] > 0) profile.reach_m[i] *= std::clamp(asked / measured[station], 0.85, 1.15);
-    profile.reach_m[i] = std::clamp(profile.reach_m[i], 0.3 * asked, 0.7 * asked);
-  }
-}
-
 }  // namespace
 
+double press(const Ball& a, const Ball& b) {
+  return (a.radius + b.radius - (a.centre - b.centre).norm()) / (2 * std::min(a.radius, b.radius));
+}
+
 std::vector<Ball> pack_core(const Request& request, const Curve& line) {
-  Profile profile = asked_profile(request, line);
-  const int stations = static_cast<int>(profile.reach_m.size());
+  const CoreSizes sizes(request);
+  Stretch stretch(request, line);
   std::vector<Ball> core;
-  for (int pass = 0; pass < 3; ++pass) {
-    core = pack_profile(request, line, profile, pass == 0 ? 4 : 2);
-    if (pass < 2) correct(profile, thickness_along(core, request, line, stations), request);
+  constexpr int attempts = 3;
+  for (int attempt = 1; attempt <= attempts; ++attempt) {
+    core = lay_core(request, line, sizes, stretch);
+    relax(core, request, line);
+    if (!give_room(stretch, core)) break;
   }
-  drop_pressed(core, request);
+  drop_pressed(core);
+  for (Ball& ball : core) ball.along = nearest_along(ball.centre, line, ball.at, 2 * ball.radius);
   return core;
 }
 

@@ -4,18 +4,24 @@
 #include <string>
 
 #include "plugins/garland/colours.hpp"
-#include "plugins/garland/core.hpp"
-#include "plugins/garland/fillers.hpp"
 #include "plugins/garland/materials.hpp"
 #include "plugins/garland/measure.hpp"
+#include "plugins/garland/pack.hpp"
 #include "plugins/garland/parameters.hpp"
 #include "sdk/dressing.hpp"
+#include "sdk/hidden.hpp"
 #include "sdk/piece.hpp"
 
 namespace quadrille::garland {
 namespace {
 
-constexpr int thickness_stations = 11;
+/// Arc lengths at which the thickness is told: evenly along the line.
+std::vector<double> thickness_places(const Curve& line) {
+  constexpr int stations = 11;
+  std::vector<double> places;
+  for (int i = 0; i < stations; ++i) places.push_back((i + 0.5) / stations * line.length_m());
+  return places;
+}
 
 /// Clusters numbered anew without gaps, and places within them; a cluster of which relaxing left nothing is gone.
 void add_clusters(Piece& piece, std::vector<Ball>& balls) {
@@ -55,12 +61,12 @@ void add_facts(Piece& piece, const std::vector<Ball>& balls, const Request& requ
         static_cast<double>(std::ranges::count(balls, static_cast<std::uint32_t>(slot), &Ball::slot)));
   add("balloons_per_m", count / line.length_m());
   add("balloons_per_ft", count / line.length_m() * metres_per_foot);
-  const auto thickness = thickness_along(balls, request, line, thickness_stations);
-  for (int i = 0; i < thickness_stations; ++i) {
-    const double share = (i + 0.5) / thickness_stations;
-    add("thickness_" + std::string(i < 10 ? "0" : "") + std::to_string(i) + "_m",
-        thickness[static_cast<std::size_t>(i)]);
-    add("thickness_asked_" + std::string(i < 10 ? "0" : "") + std::to_string(i) + "_m", request.thickness_at(share));
+  const auto places = thickness_places(line);
+  const auto thickness = thickness_along(balls, request, line, places);
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    const std::string station = (i < 10 ? "0" : "") + std::to_string(i) + "_m";
+    add("thickness_" + station, thickness[i]);
+    add("thickness_asked_" + station, request.thickness_at(places[i] / line.length_m()));
   }
   add("largest_gap_m", largest_gap(balls, request, line));
   add("deepest_overlap", overlaps.deepest);
@@ -79,11 +85,11 @@ void add_warnings(Piece& piece, const std::vector<Ball>& balls, const Request& r
          "The line shows: " + print_fixed(100 * hidden.share, 0) +
              " % of it is hidden. More fillers, more balloons per cluster or a lower tightness hide it.");
   double worst = 0, where = 0;
-  const auto thickness = thickness_along(balls, request, line, thickness_stations);
-  for (int i = 0; i < thickness_stations; ++i) {
-    const double share = (i + 0.5) / thickness_stations;
-    const double miss = std::abs(thickness[static_cast<std::size_t>(i)] / request.thickness_at(share) - 1);
-    if (miss > worst) worst = miss, where = share * line.length_m();
+  const auto places = thickness_places(line);
+  const auto thickness = thickness_along(balls, request, line, places);
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    const double miss = std::abs(thickness[i] / request.thickness_at(places[i] / line.length_m()) - 1);
+    if (miss > worst) worst = miss, where = places[i];
   }
   if (worst > 0.15)
     warn(piece, "thickness",
@@ -103,8 +109,7 @@ void add_warnings(Piece& piece, const std::vector<Ball>& balls, const Request& r
 Piece build(const Values& values) {
   const Request request = read_request(values);
   const Curve line = course_of(request);
-  std::vector<Ball> balls = pack_core(request, line);
-  add_fillers(balls, request, line);
+  std::vector<Ball> balls = pack(request, line);
   colour(balls, request, line);
   Piece piece;
   add_clusters(piece, balls);

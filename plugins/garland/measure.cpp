@@ -13,17 +13,35 @@ namespace {
 /// The elevation without its depth.
 Vec3 flat(const Vec3& p) { return {p.x(), 0, p.z()}; }
 
-Grid elevation_grid(const std::vector<Ball>& balls, const Request& request) {
-  Grid grid(request.largest());
-  for (std::uint32_t i = 0; i < balls.size(); ++i) grid.insert(flat(balls[i].centre), i);
-  return grid;
+/// How far a ball reaches beyond the asked outline on either side, at its place along the line.
+struct Reach {
+  double along = 0;
+  double above = 0, below = 0;  ///< m, negative where it stays within
+};
+
+std::vector<Reach> reaches_of(const std::vector<Ball>& balls, const Request& request, const Curve& line) {
+  std::vector<Reach> reaches;
+  reaches.reserve(balls.size());
+  for (const Ball& ball : balls) {
+    const double off = side_of_line(ball.centre, line, ball.along);
+    const double half = request.thickness_at(ball.along / line.length_m()) / 2;
+    reaches.push_back({ball.along, off + ball.radius - half, ball.radius - off - half});
+  }
+  std::ranges::stable_sort(reaches, {}, &Reach::along);
+  return reaches;
 }
 
-/// Unit vector across the line in the elevation, upward where the line runs to the right; zero where it runs in depth.
-Vec3 across(const Vec3& tangent) {
-  const Vec3 side(-tangent.z(), 0, tangent.x());
-  const double length = side.norm();
-  return length > 1e-9 ? Vec3(side / length) : Vec3::Zero();
+/// The farthest reach within half a thickness to either side of a place; the outline itself lacks a whole half thickness
+/// where nothing is.
+Reach extent_at(const std::vector<Reach>& reaches, const Request& request, const Curve& line, double along) {
+  const double half = request.thickness_at(along / line.length_m()) / 2;
+  Reach extent{along, -half, -half};
+  auto reach = std::ranges::lower_bound(reaches, along - half, {}, &Reach::along);
+  for (; reach != reaches.end() && reach->along <= along + half; ++reach) {
+    extent.above = std::max(extent.above, reach->above);
+    extent.below = std::max(extent.below, reach->below);
+  }
+  return extent;
 }
 
 }  // namespace
@@ -33,26 +51,26 @@ Balloon balloon_of(const Ball& ball, const Request& request) {
           ball.slot,   ball.cluster, ball.place,      ball.role};
 }
 
+bool covers(const Ball& ball, const Vec3& place) {
+  Balloon balloon;
+  balloon.centre = ball.centre;
+  balloon.neck = ball.neck;
+  balloon.diameter_m = 2 * ball.radius;
+  return hides(balloon, place);
+}
+
 std::vector<BarePlace> bare_stations(const std::vector<Ball>& balls, const Curve& line) {
   double largest = 0.01;
   for (const Ball& ball : balls) largest = std::max(largest, 2 * ball.radius);
-  Grid grid(largest);
+  Grid grid(largest, balls.size());
   for (std::uint32_t i = 0; i < balls.size(); ++i) grid.insert(flat(balls[i].centre), i);
   std::vector<BarePlace> bare;
   const int steps = std::max(1, static_cast<int>(std::ceil(line.length_m() / 0.01)));
   for (int i = 0; i < steps; ++i) {
     const double at = line.length_m() * (i + 0.5) / steps;
     const Vec3 place = line.point(at);
-    bool hidden = false;
-    grid.near(flat(place), [&](std::uint32_t j) {
-      if (hidden) return;
-      Balloon balloon;
-      balloon.centre = balls[j].centre;
-      balloon.neck = balls[j].neck;
-      balloon.diameter_m = 2 * balls[j].radius;
-      hidden = hides(balloon, place);
-    });
-    if (!hidden) bare.push_back({at, place});
+    if (!grid.near_seen(flat(place), [&](std::uint32_t j) { return covers(balls[j], place); }))
+      bare.push_back({at, place});
   }
   return bare;
 }
@@ -60,12 +78,12 @@ std::vector<BarePlace> bare_stations(const std::vector<Ball>& balls, const Curve
 Overlaps overlaps_of(const std::vector<Ball>& balls, const Request& request) {
   Overlaps overlaps;
   std::vector<int> touches(balls.size());
-  Grid grid(request.largest());
+  Grid grid(request.largest(), balls.size());
   double total = 0;
   for (std::uint32_t i = 0; i < balls.size(); ++i) {
     grid.near(balls[i].centre, [&](std::uint32_t j) {
       const double depth = press(balls[i], balls[j]);
-      if (depth <= 0) return;
+      if (depth <= 0) return false;
       ++touches[i];
       ++touches[j];
       ++overlaps.touching;
@@ -73,6 +91,7 @@ Overlaps overlaps_of(const std::vector<Ball>& balls, const Request& request) {
       overlaps.deepest = std::max(overlaps.deepest, depth);
       if (balls[i].cluster != 0 && balls[j].cluster != 0)
         overlaps.deepest_core = std::max(overlaps.deepest_core, depth);
+      return false;
     });
     grid.insert(balls[i].centre, i);
   }
@@ -82,61 +101,54 @@ Overlaps overlaps_of(const std::vector<Ball>& balls, const Request& request) {
   return overlaps;
 }
 
-namespace {
-
-struct Extent {
-  double above = 0, below = 0;
-};
-
-/// How far balloons within half a thickness of a place reach to both sides.
-Extent extent_at(const std::vector<Ball>& balls, const Grid& grid, const Request& request, const Curve& line,
-                 double share) {
-  const double at = share * line.length_m(), half_window = request.thickness_at(share) / 2;
-  Extent extent;
-  grid.near(flat(line.point(at)), [&](std::uint32_t j) {
-    const Ball& ball = balls[j];
-    if (std::abs(ball.at - at) > half_window) return;
-    // Beside its own place on the line: the line may bend within the window.
-    const double off = side_of_line(ball.centre, line, ball.at);
-    extent.above = std::max(extent.above, off + ball.radius);
-    extent.below = std::max(extent.below, ball.radius - off);
-  });
-  return extent;
+Vec3 across(const Vec3& tangent) {
+  const Vec3 side(-tangent.z(), 0, tangent.x());
+  const double length = side.norm();
+  return length > 1e-9 ? Vec3(side / length) : Vec3::Zero();
 }
-
-}  // namespace
 
 double side_of_line(const Vec3& point, const Curve& line, double at) {
   return across(line.tangent(at)).dot(point - line.point(at));
 }
 
+double nearest_along(const Vec3& point, const Curve& line, double at, double within) {
+  double along = at;
+  // Newton's steps towards where the line stands upright to the way from it; two suffice on gentle bends.
+  for (int step = 0; step < 3; ++step)
+    along = std::clamp(along + line.tangent(along).dot(point - line.point(along)), std::max(0.0, at - within),
+                       std::min(line.length_m(), at + within));
+  return to_nanometre(along);
+}
+
 std::vector<Shortfall> shortfalls(const std::vector<Ball>& balls, const Request& request, const Curve& line) {
-  const Grid grid = elevation_grid(balls, request);
+  const std::vector<Reach> reaches = reaches_of(balls, request, line);
   std::vector<Shortfall> found;
   const double mean = (request.thickness + request.thickness_end) / 2;
-  const int stations = std::max(2, static_cast<int>(std::ceil(2 * line.length_m() / mean)));
+  const int stations = std::max(8, static_cast<int>(std::ceil(4 * line.length_m() / mean)));
   for (int i = 0; i < stations; ++i) {
-    const double share = (i + 0.5) / stations, least = 0.97 * request.thickness_at(share) / 2;
-    const Extent extent = extent_at(balls, grid, request, line, share);
-    if (extent.above < least) found.push_back({share * line.length_m(), 1});
-    if (extent.below < least) found.push_back({share * line.length_m(), -1});
+    const double along = (i + 0.5) / stations * line.length_m();
+    const double allowed = -0.03 * request.thickness_at(along / line.length_m()) / 2;
+    const Reach extent = extent_at(reaches, request, line, along);
+    if (extent.above < allowed) found.push_back({along, 1});
+    if (extent.below < allowed) found.push_back({along, -1});
   }
   return found;
 }
 
 std::vector<double> thickness_along(const std::vector<Ball>& balls, const Request& request, const Curve& line,
-                                    int stations) {
-  const Grid grid = elevation_grid(balls, request);
+                                    const std::vector<double>& places) {
+  const std::vector<Reach> reaches = reaches_of(balls, request, line);
   std::vector<double> measured;
-  for (int station = 0; station < stations; ++station) {
-    const Extent extent = extent_at(balls, grid, request, line, (station + 0.5) / stations);
-    measured.push_back(extent.above + extent.below);
+  for (const double along : places) {
+    const Reach extent = extent_at(reaches, request, line, along);
+    measured.push_back(request.thickness_at(along / line.length_m()) + extent.above + extent.below);
   }
   return measured;
 }
 
 double largest_gap(const std::vector<Ball>& balls, const Request& request, const Curve& line) {
-  const Grid grid = elevation_grid(balls, request);
+  Grid grid(request.largest(), balls.size());
+  for (std::uint32_t i = 0; i < balls.size(); ++i) grid.insert(flat(balls[i].centre), i);
   double largest = 0;
   const int steps = std::max(1, static_cast<int>(std::ceil(line.length_m() / 0.01)));
   for (int i = 0; i < steps; ++i) {
@@ -145,8 +157,9 @@ double largest_gap(const std::vector<Ball>& balls, const Request& request, const
     for (int lane = -3; lane <= 3; ++lane) {
       const Vec3 seen = flat(Vec3(place + lane / 10.0 * request.thickness_at(share) * side));
       double clear = request.largest();
-      grid.near(seen, [&](std::uint32_t j) {
+      grid.near_seen(seen, [&](std::uint32_t j) {
         clear = std::min(clear, (flat(balls[j].centre) - seen).norm() - balls[j].radius);
+        return clear <= largest / 2;  // no larger than one that was seen
       });
       largest = std::max(largest, 2 * clear);
     }

@@ -7,6 +7,9 @@
 
 namespace quadrille::garland {
 
+/// True where the ball, seen from the front, hides the place and is before it.
+bool covers(const Ball& ball, const Vec3& place);
+
 /// A place of the line that no balloon hides from the front.
 struct BarePlace {
   double at = 0;  ///< arc length [m]
@@ -27,14 +30,22 @@ struct Overlaps {
 };
 Overlaps overlaps_of(const std::vector<Ball>& balls, const Request& request);
 
-/// Thickness [m] at `stations` places spread evenly along the line: across it in the elevation, over the balloons within
-/// half a thickness to either side.
-std::vector<double> thickness_along(const std::vector<Ball>& balls, const Request& request, const Curve& line,
-                                    int stations);
+/// Unit vector across the line in the elevation, upward where the line runs to the right; zero where it runs in depth.
+Vec3 across(const Vec3& tangent);
 
 /// How far a point lies to the side of the line at arc length `at`, in the elevation: up positive where the line runs to
 /// the right [m].
 double side_of_line(const Vec3& point, const Curve& line, double at);
+
+/// Arc length [m] of the place of the line nearest to a point, looked for from `at` on, `within` to either side.
+double nearest_along(const Vec3& point, const Curve& line, double at, double within);
+
+/// Thickness [m] at arc lengths `places`: how far the garland reaches across the line to both sides in the elevation,
+/// within half a thickness to either side along the line, which is what the eye takes for the thickness of something
+/// uneven. Where a taper is asked, a ball counts by what it reaches beyond the outline at its own place. Beyond its ends
+/// the line goes on straight, so that a garland ends in a cap.
+std::vector<double> thickness_along(const std::vector<Ball>& balls, const Request& request, const Curve& line,
+                                    const std::vector<double>& places);
 
 /// A place where the garland reaches less far to one side (+1 up, −1 down) than 97 % of what is asked.
 struct Shortfall {

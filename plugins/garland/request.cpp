@@ -81,12 +81,12 @@ Request read_request(const Values& values) {
     throw BadParameter("accent-slot", "The accents' colour slot is not among the piece's " +
                                           std::to_string(request.slots) + " colour slots.");
   request.seed = values.seed("seed");
-  if (request.wall)
-    for (const Vec3& point : request.points)
-      if (point.y() > request.wall_y)
-        throw BadParameter("wall-y",
-                           "The wall plane at a depth of " + print_both(request.wall_y) +
-                               " lies in front of a point of the path: move the wall back or the path forward.");
+  double deepest = -1e300;
+  for (const Vec3& point : request.points) deepest = std::max(deepest, point.y());
+  request.wall_room = request.wall_y - deepest;
+  if (request.wall && request.wall_room < 0)
+    throw BadParameter("wall-y", "The wall plane at a depth of " + print_both(request.wall_y) +
+                                     " lies in front of a point of the path: move the wall back or the path forward.");
   return request;
 }
 
