@@ -1,0 +1,111 @@
+#include "studio/standing/piece_loads.hpp"
+
+#include <algorithm>
+#include <cassert>
+#include <cstddef>
+#include <limits>
+
+#include "studio/standing/dead_load.hpp"
+#include "studio/standing/silhouette.hpp"
+#include "studio/standing/wind.hpp"
+
+namespace quadrille {
+
+PieceLoads::PieceLoads(const Piece& piece, const Site& site, const Assumptions& assumptions)
+    : piece_(piece), dressing_drag_(assumptions["dressing-drag"]), rod_drag_(assumptions["rod-drag"]) {
+  assert(!piece.frame.nodes.empty());
+  std::vector<const Cluster*> clusters;
+  for (const Cluster& cluster : piece.clusters) {
+    if (clusters.size() <= cluster.number) clusters.resize(cluster.number + 1, nullptr);
+    clusters[cluster.number] = &cluster;
+  }
+  const AirState air = air_at(site);
+  std::vector<double> balloons;
+  for (const Balloon& balloon : piece.balloons) {
+    const bool of_body = balloon.cluster < clusters.size() && clusters[balloon.cluster] != nullptr;
+    carried_.push_back(nearest_on_frame(of_body ? clusters[balloon.cluster]->centre : balloon.centre));
+    balloons.push_back(balloon_weight_n(balloon.diameter_m, balloon.nominal_in, air, assumptions["balloon-pressure"],
+                                        assumptions["helium-share"]));
+  }
+  std::vector<double> nodes(piece.frame.nodes.size(), 0.0);
+  for (const FrameMember& member : piece.frame.members) {
+    const double half =
+        member_weight_n(member, (piece.frame.nodes[member.to] - piece.frame.nodes[member.from]).norm()) / 2;
+    nodes[member.from] += half;
+    nodes[member.to] += half;
+  }
+  weight_ = gather(-Vec3::UnitZ(), balloons, nodes);
+}
+
+std::vector<Push> PieceLoads::wind_at_1_pa(double direction_deg) const {
+  const Silhouette seen = silhouette(piece_, direction_deg);
+  const Vec3 way = wind_way(direction_deg);
+  std::vector<double> balloons;
+  for (const double area : seen.balloons_m2) balloons.push_back(area * dressing_drag_);
+  std::vector<Push> forces = gather(way, balloons, std::vector<double>(piece_.frame.nodes.size(), 0.0));
+  for (std::size_t i = 0; i < piece_.frame.members.size(); ++i) {
+    const FrameMember& member = piece_.frame.members[i];
+    const Vec3 along = piece_.frame.nodes[member.to] - piece_.frame.nodes[member.from];
+    if (!(seen.bare_m[i] > 0)) continue;
+    const Vec3 half = cross_flow_force(along.normalized() * seen.bare_m[i], member.outer_m, way, 1, rod_drag_) / 2;
+    forces.push_back({member.from, half});
+    forces.push_back({member.to, half});
+  }
+  return forces;
+}
+
+PieceLoads::Carried PieceLoads::nearest_on_frame(const Vec3& place) const {
+  const auto& nodes = piece_.frame.nodes;
+  Carried nearest;
+  double least = std::numeric_limits<double>::infinity();
+  const auto offer = [&](std::uint32_t from, std::uint32_t to, double share) {
+    const Vec3 foot = nodes[from] + share * (nodes[to] - nodes[from]);
+    const double distance = (place - foot).squaredNorm();
+    if (distance >= least) return;
+    least = distance;
+    nearest = {from, to, share, foot};
+  };
+  for (const FrameMember& member : piece_.frame.members) {
+    const Vec3 along = nodes[member.to] - nodes[member.from];
+    const double length2 = along.squaredNorm();
+    if (length2 > 0)
+      offer(member.from, member.to, std::clamp((place - nodes[member.from]).dot(along) / length2, 0.0, 1.0));
+  }
+  if (piece_.frame.members.empty())
+    for (std::uint32_t node = 0; node < nodes.size(); ++node) offer(node, node, 0);
+  return nearest;
+}
+
+std::vector<Push> PieceLoads::gather(const Vec3& way, const std::vector<double>& by_balloon,
+                                     const std::vector<double>& by_node) const {
+  // All forces go one way, so those of a node act together where their sizes' middle is.
+  std::vector<double> sizes = by_node;
+  std::vector<Vec3> moments(by_node.size(), Vec3::Zero());
+  for (std::size_t i = 0; i < by_balloon.size(); ++i) {
+    const Carried& carried = carried_[i];
+    const Vec3 lever = piece_.balloons[i].centre - carried.foot;
+    sizes[carried.from] += (1 - carried.share) * by_balloon[i];
+    moments[carried.from] += (1 - carried.share) * by_balloon[i] * lever;
+    sizes[carried.to] += carried.share * by_balloon[i];
+    moments[carried.to] += carried.share * by_balloon[i] * lever;
+  }
+  std::vector<Push> forces;
+  for (std::uint32_t node = 0; node < sizes.size(); ++node) {
+    if (sizes[node] == 0) continue;
+    // Where weight and lift nearly cancel, the middle would run away; the moment left then is as good as none.
+    const Vec3 lever = moments[node] / sizes[node];
+    forces.push_back({node, sizes[node] * way, Vec3::Zero(), lever.norm() < 5 ? lever : Vec3::Zero()});
+  }
+  return forces;
+}
+
+ForceSum sum_of(const std::vector<Push>& forces, const std::vector<Vec3>& nodes, const Vec3& point) {
+  ForceSum sum;
+  for (const Push& force : forces) {
+    sum.force_n += force.force_n;
+    sum.moment_nm += (nodes[force.node] + force.arm_m - point).cross(force.force_n) + force.moment_nm;
+  }
+  return sum;
+}
+
+}  // namespace quadrille

@@ -1,0 +1,30 @@
+#include "studio/standing/wind.hpp"
+
+#include <cmath>
+
+namespace quadrille {
+
+const BeaufortBand& beaufort_of(double m_s) {
+  const double rounded_down = std::floor(m_s * 10 + 1e-9) / 10;
+  const BeaufortBand* found = &beaufort_scale.front();
+  for (const BeaufortBand& band : beaufort_scale)
+    if (rounded_down + 1e-9 >= band.from_m_s) found = &band;
+  return *found;
+}
+
+double beaufort_middle_m_s(double number) { return 0.836 * number * std::sqrt(number); }
+
+Vec3 wind_way(double direction_deg) {
+  const double angle = direction_deg * pi / 180;
+  return to_picounit(Vec3(std::cos(angle), std::sin(angle), 0));
+}
+
+Vec3 cross_flow_force(const Vec3& along, double diameter_m, const Vec3& way, double pressure_pa, double coefficient) {
+  const double length = along.norm();
+  if (length <= 0) return Vec3::Zero();
+  const Vec3 axis = along / length;
+  const Vec3 across = way - way.dot(axis) * axis;
+  return pressure_pa * coefficient * diameter_m * length * across.norm() * across;
+}
+
+}  // namespace quadrille

@@ -1,0 +1,99 @@
+// The outline that the wind sees, against circle geometry and a brute-force raster.
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <numeric>
+
+#include "sdk/random.hpp"
+#include "studio/standing/silhouette.hpp"
+
+namespace quadrille {
+namespace {
+
+double sum(const std::vector<double>& numbers) { return std::accumulate(numbers.begin(), numbers.end(), 0.0); }
+
+/// Area of the union by counting squares of side `step`.
+double counted_area(const std::vector<Disc>& discs, double step) {
+  double least_x = 1e9, least_y = 1e9, most_x = -1e9, most_y = -1e9;
+  for (const Disc& disc : discs) {
+    least_x = std::min(least_x, disc.x - disc.radius);
+    most_x = std::max(most_x, disc.x + disc.radius);
+    least_y = std::min(least_y, disc.y - disc.radius);
+    most_y = std::max(most_y, disc.y + disc.radius);
+  }
+  const auto columns = static_cast<std::size_t>((most_x - least_x) / step) + 1;
+  const auto rows = static_cast<std::size_t>((most_y - least_y) / step) + 1;
+  std::vector<char> hit(columns * rows, 0);
+  for (const Disc& disc : discs)
+    for (std::size_t row = 0; row < rows; ++row) {
+      const double y = least_y + (static_cast<double>(row) + 0.5) * step - disc.y;
+      if (std::abs(y) >= disc.radius) continue;
+      const double half = std::sqrt(disc.radius * disc.radius - y * y);
+      for (auto column = static_cast<std::size_t>(std::max(0.0, (disc.x - half - least_x) / step - 1));
+           column < columns; ++column) {
+        const double x = least_x + (static_cast<double>(column) + 0.5) * step - disc.x;
+        if (x > half) break;
+        if (x * x + y * y < disc.radius * disc.radius) hit[row * columns + column] = 1;
+      }
+    }
+  return static_cast<double>(std::accumulate(hit.begin(), hit.end(), 0L)) * step * step;
+}
+
+TEST_CASE("a disc alone has its whole area, and one that hides another takes all of it") {
+  CHECK(sum(union_shares({{3, -2, 0.5}})) == doctest::Approx(pi * 0.25).epsilon(1e-13));
+  const auto two = union_shares({{0, 0, 0.5}, {0.1, 0, 0.2}});
+  CHECK(two[0] == doctest::Approx(pi * 0.25).epsilon(1e-13));
+  CHECK(two[1] == 0);
+  CHECK(sum(union_shares({{0, 0, 0.5}, {0, 0, 0.5}, {0, 0, 0.5}})) == doctest::Approx(pi * 0.25).epsilon(1e-13));
+}
+
+TEST_CASE("two overlapping discs lose the lens between them once") {
+  // Area of the lens of two circles of radius r at distance d: 2r² acos(d/2r) − d/2 √(4r² − d²). A handbook formula,
+  // from memory.
+  const double r = 0.14, d = 0.2;
+  const double lens = 2 * r * r * std::acos(d / (2 * r)) - d / 2 * std::sqrt(4 * r * r - d * d);
+  const auto shares = union_shares({{0, 0, r}, {d, 0, r}});
+  CHECK(sum(shares) == doctest::Approx(2 * pi * r * r - lens).epsilon(1e-12));
+  CHECK(shares[0] == doctest::Approx(shares[1]).epsilon(1e-12));
+}
+
+TEST_CASE("random heaps of discs have the area that counting squares gives") {
+  Random random(7);
+  for (const int many : {3, 40, 400, 3000}) {
+    std::vector<Disc> discs;
+    const double spread = many == 3000 ? 0.6 : 0.12 * std::sqrt(many);
+    for (int i = 0; i < many; ++i)
+      discs.push_back({random.within(0, spread), random.within(0, spread), random.within(0.03, 0.2)});
+    const double step = 5e-4;
+    CHECK(sum(union_shares(discs)) == doctest::Approx(counted_area(discs, step)).epsilon(2e-3));
+    std::vector<Disc> turned(discs.rbegin(), discs.rend());
+    CHECK(sum(union_shares(turned)) == doctest::Approx(sum(union_shares(discs))).epsilon(1e-10));
+  }
+}
+
+Piece two_balloons_and_a_rod() {
+  Piece piece;
+  Balloon balloon;
+  balloon.diameter_m = 0.3;
+  balloon.centre = {0, 0, 1};
+  piece.balloons.push_back(balloon);
+  balloon.centre = {0, 2, 1};
+  piece.balloons.push_back(balloon);
+  piece.frame.nodes = {{0, 0, 0}, {0, 0, 2}};
+  piece.frame.members.push_back({0, 1, Joint::rigid, Rest::as_drawn, 0.04, 0, 70e9, 2700, 1e8});
+  return piece;
+}
+
+TEST_CASE("two balloons in line with the wind count once, side by side twice; the rod shows where no balloon is") {
+  const Piece piece = two_balloons_and_a_rod();
+  const double disc = pi * 0.15 * 0.15;
+  const Silhouette onto_the_front = silhouette(piece, 90);
+  CHECK(sum(onto_the_front.balloons_m2) == doctest::Approx(disc).epsilon(1e-12));
+  CHECK(onto_the_front.bare_m.at(0) == doctest::Approx(1.7).epsilon(1e-12));
+  CHECK(onto_the_front.total_m2 == doctest::Approx(disc + 1.7 * 0.04).epsilon(1e-12));
+  CHECK(sum(silhouette(piece, 0).balloons_m2) == doctest::Approx(2 * disc).epsilon(1e-12));
+  CHECK(sum(silhouette(piece, 270).balloons_m2) == doctest::Approx(disc).epsilon(1e-12));
+}
+
+}  // namespace
+}  // namespace quadrille
