@@ -191,10 +191,12 @@ typedef struct quadrille_anchoring { /* a requirement, with the condition under 
 } quadrille_anchoring;
 
 enum { QUADRILLE_NOTE = 0, QUADRILLE_WARNING = 1, QUADRILLE_REFUSAL = 2 };
+/* What a message is about, where the studio would else say it itself. */
+enum { QUADRILLE_ABOUT_OTHER = 0, QUADRILLE_ABOUT_BARE_FRAME = 1 };
 
 typedef struct quadrille_message {
   uint32_t severity;
-  uint32_t reserved;
+  uint32_t topic;   /* QUADRILLE_ABOUT_…; one that the studio does not know counts as OTHER */
   const char* key;  /* the parameter to blame, or "" */
   const char* text; /* one sentence: what is wrong, and what would be accepted */
 } quadrille_message;

@@ -68,6 +68,12 @@ inline void add_base(Piece& piece, const BaseValues& base, int feet) {
   piece.work.push_back({"carry-ballast", "Place ballast, kg", feet * base.ballast_kg});
 }
 
+/// Notes a plate's mass that was changed where there is no plate.
+inline void note_base_without_effect(Piece& piece, const Values& values, const BaseValues& base) {
+  if (base.plate_width_m <= 0)
+    note_without_effect(piece, values, "plate-mass", "There is no base plate: its mass has no effect.");
+}
+
 /// Warns of more ballast than finds room on a plate, and of ballast that no plate bears and that is therefore left out; of
 /// the standard ballast, which nobody may have asked for, only in a note.
 inline void warn_of_ballast(Piece& piece, const BaseValues& base) {

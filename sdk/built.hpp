@@ -28,6 +28,8 @@ enum class Requirement : std::uint32_t {
   other
 };
 enum class Severity : std::uint32_t { note, warning, refusal };
+/// What a message is about, where the studio would else say it itself.
+enum class Topic : std::uint32_t { other, bare_frame };
 enum class Status : std::uint32_t { ok, bad_parameter, infeasible, internal };
 
 struct Balloon {
@@ -113,6 +115,7 @@ struct Message {
   Severity severity = Severity::note;
   std::string key;  ///< the parameter to blame, or empty
   std::string text;
+  Topic topic = Topic::other;
   bool operator==(const Message&) const = default;
 };
 

@@ -7,7 +7,6 @@
 #include <cstddef>
 #include <cstdint>
 #include <optional>
-#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -15,13 +14,13 @@
 
 #include "sdk/balloon_size.hpp"
 #include "sdk/cluster.hpp"
-#include "sdk/hidden.hpp"
 #include "sdk/number.hpp"
 #include "sdk/overlap.hpp"
 #include "sdk/pattern.hpp"
 #include "sdk/pattern_check.hpp"
 #include "sdk/piece.hpp"
 #include "sdk/units.hpp"
+#include "sdk/without_effect.hpp"
 
 namespace quadrille {
 
@@ -171,52 +170,22 @@ inline void refuse_too_many(const Piece& piece, const DressingValues& dressing) 
                          std::to_string(most_mounted) + " are mounted. Use a larger balloon, or set clusters.");
 }
 
-/// A stretch of the spine and the parameter to blame where the frame shows there.
-struct BlamedStretch {
-  Stretch stretch;
-  const char* key = "";
-};
-
-/// Warns where the frame shows for longer than a quarter of a balloon, or three quarters at an end of the spine, where
-/// nobody looks for balloons. `ends_key` is blamed where it shows at the ends alone; else snugness or tightness,
-/// whichever is farther above 1; else the key of `blamed` whose stretches touch all that shows; else tightness.
-inline void warn_of_bare_frame(Piece& piece, const DressingValues& dressing, const char* ends_key,
-                               std::span<const BlamedStretch> blamed = {}) {
-  if (piece.spine.empty()) return;
-  const HiddenSpine hidden = hidden_spine(piece.spine, piece.balloons);
-  const double length = piece.spine.back().at_m;
-  std::string places, blamed_key;
-  bool only_at_ends = true, only_blamed = true;
-  int found = 0;
-  for (const Stretch& bare : hidden.bare) {
-    const bool at_end = bare.from_m < 1e-9 || bare.to_m > length - 1e-9;
-    if (bare.to_m - bare.from_m < (at_end ? 0.75 : 0.25) * dressing.make.inflated_m) continue;
-    const auto touches = [&](const BlamedStretch& b) {
-      return b.stretch.from_m <= bare.to_m && bare.from_m <= b.stretch.to_m;
-    };
-    const auto place = std::ranges::find_if(blamed, touches);
-    if (place != blamed.end()) blamed_key = place->key;
-    only_at_ends = only_at_ends && at_end;
-    only_blamed = only_blamed && (at_end || place != blamed.end());
-    if (++found <= 3) places += (found > 1 ? ", " : "") + print_both(bare.from_m) + " to " + print_both(bare.to_m);
-  }
-  if (found == 0) return;
-  if (found > 3) places += " and " + std::to_string(found - 3) + " more";
-  const char* key = "tightness";
-  if (only_at_ends)
-    key = ends_key;
-  else if (dressing.make.snug > 1 && dressing.make.snug >= dressing.tightness)
-    key = "snug";
-  else if (dressing.tightness <= 1 && only_blamed)
-    key = blamed_key.c_str();
-  warn(piece, key,
-       "The frame shows at " + places + " along it; " + print_fixed(100 * hidden.share, 0) + " % is hidden.");
-}
-
 /// Warns where the clusters that stand in `piece` do not carry the pattern that was asked for.
 inline void warn_of_pattern(Piece& piece, const DressingValues& dressing) {
   for (const PatternBreak& found : pattern_breaks(laid_clusters(piece), dressing.pattern))
     warn(piece, "pattern", found.text);
+}
+
+/// Notes pattern parameters that were changed and have no effect with the pattern that was chosen.
+inline void note_pattern_without_effect(Piece& piece, const Values& values, const PatternPlan& pattern) {
+  const PatternKind kind = pattern.kind;
+  if (kind != PatternKind::rows)
+    note_without_effect(piece, values, "rows", "Rows are typed, but the pattern is another one: they have no effect.");
+  if (kind != PatternKind::stripes && kind != PatternKind::zigzag)
+    note_without_effect(piece, values, "band", "Only stripes and zigzag have bands: clusters per band has no effect.");
+  if (kind == PatternKind::solid || kind == PatternKind::stripes || kind == PatternKind::diamond)
+    note_without_effect(piece, values, "hand",
+                        "This pattern looks the same whichever hand the clusters are turned to.");
 }
 
 /// Notes colour slots that no balloon bears.

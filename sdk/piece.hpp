@@ -76,6 +76,14 @@ class Values {
   /// Of a count, slots or flag: within ±(2^31 − 1), beyond which the studio admits no count.
   int whole(std::string_view key) const { return static_cast<int>(std::clamp(number(key), -most_whole, most_whole)); }
   std::uint32_t seed(std::string_view key) const { return static_cast<std::uint32_t>(number(key)); }
+  /// True where a number or text stands at its parameter's default.
+  bool is_standard(std::string_view key) const {
+    for (std::size_t i = 0; i < table_.size(); ++i)
+      if (key == table_[i].key)
+        return is_text(static_cast<Kind>(table_[i].kind)) ? text(key) == table_[i].default_text
+                                                          : number(key) == table_[i].default_number;
+    throw std::logic_error("no parameter has the key " + std::string(key));
+  }
   bool flag(std::string_view key) const { return number(key) != 0; }
   /// Of a choice (its key) or rows.
   std::string_view text(std::string_view key) const {

@@ -107,8 +107,13 @@ inline AnchoringRule from_record(const quadrille_anchoring& r) {
   return {static_cast<Requirement>(r.requirement), static_cast<When>(r.when), r.key, r.text, r.reason, r.source};
 }
 
-inline quadrille_message to_record(const Message& m) { return {code_of(m.severity), 0, m.key.c_str(), m.text.c_str()}; }
-inline Message from_record(const quadrille_message& r) { return {static_cast<Severity>(r.severity), r.key, r.text}; }
+inline quadrille_message to_record(const Message& m) {
+  return {code_of(m.severity), code_of(m.topic), m.key.c_str(), m.text.c_str()};
+}
+inline Message from_record(const quadrille_message& r) {
+  const bool bare_frame = r.topic == QUADRILLE_ABOUT_BARE_FRAME;
+  return {static_cast<Severity>(r.severity), r.key, r.text, bare_frame ? Topic::bare_frame : Topic::other};
+}
 
 inline quadrille_fact to_record(const Fact& f) { return {f.key.c_str(), f.number}; }
 inline Fact from_record(const quadrille_fact& r) { return {r.key, r.number}; }

@@ -13,6 +13,7 @@
 #include "sdk/material.hpp"
 #include "sdk/number.hpp"
 #include "sdk/piece.hpp"
+#include "sdk/units.hpp"
 
 namespace quadrille {
 
@@ -160,12 +161,17 @@ inline std::string rod_key(const Rod& rod) {
          (rod.section.inner_m == 0 ? "" : "x" + wall + "mm");
 }
 
-/// "Glass fibre rod, 8 mm" or "Aluminium tube, 25 x 1.5 mm".
-inline std::string rod_label(const Rod& rod) {
+/// "glass fibre rod, 8 mm", "aluminium tube, 25 x 1.5 mm" or "PVC tube, 33.4 x 3.4 mm": inside a sentence or a label.
+inline std::string rod_words(const Rod& rod) {
   const bool solid = rod.section.inner_m == 0;
   const std::string wall = millimetres((rod.section.outer_m - rod.section.inner_m) / 2);
-  return rod.material->label + std::string(solid ? " rod, " : " tube, ") + millimetres(rod.section.outer_m) +
+  return word_of(*rod.material) + (solid ? " rod, " : " tube, ") + millimetres(rod.section.outer_m) +
          (solid ? " mm" : " x " + wall + " mm");
+}
+
+/// The same at the beginning of a label: "Glass fibre rod, 8 mm".
+inline std::string rod_label(const Rod& rod) {
+  return rod.material->label + rod_words(rod).substr(word_of(*rod.material).size());
 }
 
 /// Two turns of tape and an end, each joint. Common practice, no source.
@@ -189,15 +195,15 @@ inline RodParts rod_parts(const std::vector<RodRun>& runs, double piece_m) {
 /// Sections, sleeves and foot sockets, and tape for the sleeves and for `fitted_joints` more (those of elbows).
 inline void add_rod_supplies(Piece& piece, const Rod& rod, const RodParts& parts, int fitted_joints, int feet) {
   piece.supplies.push_back({"rod-" + rod_key(rod) + "-" + whole_text(rod.piece_m * 1000) + "mm",
-                            rod_label(rod) + ", section of " + print_fixed(rod.piece_m, 2) + " m", "piece",
+                            rod_label(rod) + ", section of " + print_both(rod.piece_m), "piece",
                             static_cast<double>(parts.sections)});
   if (parts.sleeves > 0)
     piece.supplies.push_back(
-        {"sleeve-" + rod_key(rod), "Sleeve joint for " + rod_label(rod), "piece", static_cast<double>(parts.sleeves)});
+        {"sleeve-" + rod_key(rod), "Sleeve joint for " + rod_words(rod), "piece", static_cast<double>(parts.sleeves)});
   if (const int joints = parts.sleeves + fitted_joints; joints > 0)
     piece.supplies.push_back({"joint-tape", "Tape over the joints", "m", joints * tape_per_joint_m});
   piece.supplies.push_back({"socket-" + millimetres(rod.section.outer_m) + "mm",
-                            "Foot socket for " + millimetres(rod.section.outer_m) + " mm", "piece",
+                            "Foot socket for a rod or tube of " + millimetres(rod.section.outer_m) + " mm", "piece",
                             static_cast<double>(feet)});
 }
 

@@ -2,6 +2,7 @@
 #include <span>
 
 #include "hoop.hpp"
+#include "sdk/bare_frame.hpp"
 
 namespace hoop {
 
@@ -30,7 +31,7 @@ void add_anchoring_rules(Piece& piece) {
 void add_warnings(Piece& piece, const Hoop& hoop) {
   warn_of_tightness(piece, hoop.dressing);
   // Where a number of clusters was asked for, it is that number that leaves the ring bare.
-  const BlamedStretch asked{{0, hoop.dressed_m()}, "clusters"};
+  const BlamedStretch asked{{0, hoop.dressed_m()}, "clusters", "mount more clusters"};
   warn_of_bare_frame(piece, hoop.dressing, "from", std::span(&asked, hoop.dressing.clusters > 0 ? 1 : 0));
   warn_of_ballast(piece, hoop.base);
   note_unused_slots(piece, hoop.dressing.pattern.slots);

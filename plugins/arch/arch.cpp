@@ -41,6 +41,7 @@ Piece build(const Values& values) {
   add_work(piece, outline, request);
   add_anchoring_rules(piece, request);
   add_warnings(piece, outline, request);
+  note_ignored(piece, values, outline, request);
   return piece;
 }
 

@@ -7,7 +7,9 @@
 
 #include "plugins/arch/bend.hpp"
 #include "plugins/arch/room.hpp"
+#include "plugins/arch/sway.hpp"
 #include "sdk/balloon_size.hpp"
+#include "sdk/bare_frame.hpp"
 #include "sdk/number.hpp"
 #include "sdk/overlap.hpp"
 #include "sdk/units.hpp"
@@ -21,8 +23,6 @@ double weight_n_per_m(const Piece& piece, const Outline& outline, const Request&
   const double latex = static_cast<double>(piece.balloons.size()) * latex_mass_kg(request.dressing.make.nominal_in);
   return gravity * (request.rod.mass_per_m_kg() + latex / outline.length_m);
 }
-
-bool is_rigid(const Request& request) { return request.frame != FrameKind::flexible_rod; }
 
 /// Only neighbours along the frame: what legs that meet do is warned of, see warn_of_room.
 void refuse_sharp_turn(const Piece& piece, const DressingPlan& plan) {
@@ -44,10 +44,16 @@ void refuse_sharp_turn(const Piece& piece, const DressingPlan& plan) {
 }
 
 /// At a corner it is the corner's radius that keeps clusters from hiding the frame.
-std::vector<BlamedStretch> corners_of(const Outline& outline, const DressingPlan& plan) {
+std::vector<BlamedStretch> corners_of(const Outline& outline, const Request& request) {
+  const DressingPlan& plan = request.dressing;
+  const double reach = plan.thickness_m(), least = least_corner_m(plan);
+  std::string remedy = "push a filler in at each corner";
+  if (request.corner_m < least && least <= widest_corner_m(request))
+    remedy = "a corner radius of at least " + print_at_least(least) +
+             " lets the clusters follow each other round it; or " + remedy;
   std::vector<BlamedStretch> corners;
   for (const Corner& corner : outline.corners)
-    corners.push_back({{corner.from_m - plan.thickness_m(), corner.to_m + plan.thickness_m()}, "corner-radius"});
+    corners.push_back({{corner.from_m - reach, corner.to_m + reach}, "corner-radius", remedy});
   return corners;
 }
 
@@ -63,16 +69,39 @@ void add_facts(Piece& piece, const Outline& outline, const Request& request, con
   add_dressing_facts(piece, request.dressing);
   add("weight_n_per_m", weight_n_per_m(piece, outline, request));
   if (elastica) add_bend_facts(piece, request, *elastica);
+  add_sway_facts(piece, outline, request);
 }
 
 void add_warnings(Piece& piece, const Outline& outline, const Request& request) {
   warn_of_tightness(piece, request.dressing);
-  warn_of_bare_frame(piece, request.dressing, "bare-ends", corners_of(outline, request.dressing));
+  warn_of_bare_frame(piece, request.dressing, request.dressing.clusters > 0 ? "clusters" : "bare-ends",
+                     corners_of(outline, request));
   warn_of_room(piece, outline, request.dressing, is_rigid(request));
   warn_of_pattern(piece, request.dressing);
   note_unused_slots(piece, request.dressing.pattern.slots);
   warn_of_ballast(piece, request.base);
   warn_of_toppling(piece, request);
+  warn_of_sway(piece, outline, request);
+}
+
+void note_ignored(Piece& piece, const Values& values, const Outline& outline, const Request& request) {
+  if (is_rigid(request))
+    note_without_effect(piece, values, "rod-length",
+                        "The rod length has no effect on a rigid frame, which is " + print_both(outline.length_m) +
+                            " long along its line.");
+  else
+    note_without_effect(piece, values, "height",
+                        "The height has no effect on a flexible rod, which finds its own: " +
+                            print_both(outline.height_m) + ". Change rod length or span.");
+  if (request.frame != FrameKind::square)
+    note_without_effect(piece, values, "corner-radius",
+                        "Only a square frame has corners: the corner radius has no effect.");
+  else if (request.corner_m < values.number("corner-radius"))
+    piece.messages.push_back({Severity::note, "corner-radius",
+                              "The usual corner radius of " + print_both(values.number("corner-radius")) +
+                                  " finds no room in a frame of this size: its corners are elbows."});
+  note_pattern_without_effect(piece, values, request.dressing.pattern);
+  note_base_without_effect(piece, values, request.base);
 }
 
 void refuse_impossible(const Piece& piece, const Outline& outline, const Request& request, int most_clusters) {

@@ -3,8 +3,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sdk/overlap.hpp"
+
 namespace quadrille::arch {
 namespace {
+
+double up_to_centimetre(double metres) { return std::ceil(metres * 100 - 1e-6) / 100; }
 
 int fit(double length, double spacing) {
   return length <= 0 ? 0 : static_cast<int>(std::floor(length / spacing + 1e-9));
@@ -14,10 +18,22 @@ void fill(std::vector<double>& stations, double from, int count, double spacing)
   for (int i = 0; i < count; ++i) stations.push_back(from + (i + 0.5) * spacing);
 }
 
-/// Clusters follow each other round an arc without pressing deep on its inner side as long as the inner balloons, one
-/// ring radius nearer to the arc's centre, still have a circle of 0.9 of their diameter to stand on.
-bool is_tight(const Corner& corner, const DressingPlan& plan) {
-  return corner.radius_m < plan.ring_radius_m() + 0.9 * plan.make.inflated_m;
+/// How near the centres of two balloons of neighbouring clusters come on the inner side of an arc of this radius: the one
+/// at `lean` to the inner direction, the other a half step of the ring farther round, a spacing along the arc.
+double nearest_inside(double radius_m, double lean, const DressingPlan& plan) {
+  const double ring = plan.ring_radius_m(), step = pi / plan.make.size;
+  const double r = radius_m - ring * std::cos(lean), q = radius_m - ring * std::cos(lean - step);
+  const double aside = ring * (std::sin(lean) - std::sin(lean - step));
+  return std::sqrt(r * r + q * q - 2 * r * q * std::cos(plan.spacing_m() / radius_m) + aside * aside);
+}
+
+/// Clusters follow each other round a corner as long as their balloons press no deeper on its inner side than they give,
+/// with one or with two of them on the inner side.
+bool is_tight(double radius_m, const DressingPlan& plan) {
+  if (radius_m <= plan.ring_radius_m()) return true;
+  const double step = pi / plan.make.size;
+  const double nearest = std::min(nearest_inside(radius_m, 0, plan), nearest_inside(radius_m, step / 2, plan));
+  return nearest < (1 - deepest_press) * plan.make.inflated_m * 1.001;
 }
 
 /// From the cluster at a corner to the next on either side: the inner balloons, one ring radius off both legs, then lie
@@ -36,7 +52,7 @@ Dressable dressable(const Outline& outline, const DressingPlan& plan) {
   const double reach = corner_clearance(plan) - plan.spacing_m() / 2;
   Dressable found{plan.bare_m, outline.length_m - plan.bare_m, {}};
   for (const Corner& corner : outline.corners) {
-    if (!is_tight(corner, plan)) continue;
+    if (!is_tight(corner.radius_m, plan)) continue;
     const double at = to_nanometre((corner.from_m + corner.to_m) / 2);
     // A corner within the bare ends gets no cluster; the dressing begins clear of it all the same.
     if (at < plan.bare_m)
@@ -84,6 +100,12 @@ std::vector<double> cluster_stations(const Outline& outline, const DressingPlan&
     stations.erase(stations.begin(), stations.begin() + (dropped - dropped / 2));
   }
   return stations;
+}
+
+double least_corner_m(const DressingPlan& plan) {
+  double radius = up_to_centimetre(plan.ring_radius_m());
+  while (is_tight(radius, plan)) radius = up_to_centimetre(radius + 0.01);
+  return radius;
 }
 
 Dressing dress(const Outline& outline, const DressingPlan& plan) {

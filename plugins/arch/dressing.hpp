@@ -25,6 +25,9 @@ struct Dressing {
 /// `most` receives how many would fit; plan.clusters beyond that are not placed.
 std::vector<double> cluster_stations(const Outline& outline, const DressingPlan& plan, int& most);
 
+/// The least radius of a corner [m, whole centimetres] round which the clusters follow each other.
+double least_corner_m(const DressingPlan& plan);
+
 Dressing dress(const Outline& outline, const DressingPlan& plan);
 
 }  // namespace quadrille::arch

@@ -3,7 +3,7 @@
 #include <string>
 
 #include "plugins/arch/frame.hpp"
-#include "sdk/number.hpp"
+#include "sdk/units.hpp"
 
 namespace quadrille::arch {
 namespace {
@@ -28,8 +28,9 @@ void add_supplies(Piece& piece, const Outline& outline, const Request& request) 
     const bool bent = request.corner_m > 0;
     piece.supplies.push_back(
         {"corner-" + rod_key(request.rod) + (bent ? "-r" + whole_text(request.corner_m * 1000) + "mm" : ""),
-         (bent ? "Bent corner for " : "Elbow for ") + rod_label(request.rod), "piece",
-         static_cast<double>(outline.corners.size())});
+         (bent ? "Bent corner, radius " + print_both(request.corner_m) + ", for " : "Elbow for ") +
+             rod_words(request.rod),
+         "piece", static_cast<double>(outline.corners.size())});
   }
   add_base(piece, request.base, 2);
   add_cluster_line(piece);

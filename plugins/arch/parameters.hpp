@@ -34,10 +34,10 @@ inline constexpr quadrille_parameter frame_parameters[] = {
         .standard(2.4)
         .decimals(2)
         .handle(QUADRILLE_HANDLE_TOP, 2),
-    length("corner-radius", "Corner radius", "Of a square frame's corners; 0 for sharp ones.", "Frame")
+    length("corner-radius", "Corner radius", "Of a square frame's bent corners; 0 for elbows.", "Frame")
         .range(0, 5)
         .display(0, 1)
-        .standard(0)
+        .standard(0.4)
         .decimals(2),
     choice("feet", "Feet", "Whether the sockets hold the rod upright or let it turn.", "Frame", feet),
     length("rod-diameter", "Rod diameter", "Outer diameter of the rod or tube.", "Frame")

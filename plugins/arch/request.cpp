@@ -23,12 +23,14 @@ void check_rigid(const Request& request) {
   if (request.frame == FrameKind::half_circle && request.height_m < request.span_m / 2)
     throw BadParameter("height", "A half circle over " + print_both(request.span_m) + " is " +
                                      print_at_least(request.span_m / 2) + " high: the height must be that or more.");
-  if (request.frame == FrameKind::square && request.corner_m > std::min(request.span_m / 2, request.height_m))
+  if (request.frame == FrameKind::square && request.corner_m > widest_corner_m(request))
     throw BadParameter("corner-radius", "The corners take more room than the frame has: at most " +
-                                            print_at_most(std::min(request.span_m / 2, request.height_m)) + ".");
+                                            print_at_most(widest_corner_m(request)) + ".");
 }
 
 }  // namespace
+
+double widest_corner_m(const Request& request) { return std::min(request.span_m / 2, request.height_m); }
 
 Request read_request(const Values& values) {
   Request request;
@@ -38,6 +40,8 @@ Request read_request(const Values& values) {
   request.span_m = values.number("span");
   request.height_m = values.number("height");
   request.corner_m = values.number("corner-radius");
+  // Nobody may have asked for the standard radius: a frame without room for it has elbows.
+  if (values.is_standard("corner-radius") && request.corner_m > widest_corner_m(request)) request.corner_m = 0;
   request.rod = read_rod(values, "rod");
   request.base = read_base(values);
   request.dressing = {read_dressing(values), values.number("bare-ends")};

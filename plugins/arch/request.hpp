@@ -22,6 +22,11 @@ struct Request {
   DressingPlan dressing;
 };
 
+/// The widest corners [m] that a square frame has room for.
+double widest_corner_m(const Request& request);
+
+inline bool is_rigid(const Request& request) { return request.frame != FrameKind::flexible_rod; }
+
 /// Throws BadParameter for a value that cannot be used by itself or with the frame that was chosen.
 Request read_request(const Values& values);
 

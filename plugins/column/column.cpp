@@ -6,6 +6,7 @@
 #include "plugins/column/request.hpp"
 #include "plugins/column/securing.hpp"
 #include "plugins/column/stack.hpp"
+#include "sdk/bare_frame.hpp"
 #include "sdk/overlap.hpp"
 #include "sdk/piece.hpp"
 
@@ -57,11 +58,10 @@ void refuse_impossible(const Piece& piece, const Request& request, const Stack& 
                          ": at this size and tightness " + std::to_string(stack.most_layers) + " do.",
                      piece);
   if (request.pole.section.outer_m > 0.6 * dressing.make.inflated_m)
-    throw Infeasible("pole-diameter",
+    throw Infeasible(request.pole_as_typed ? "pole-diameter" : "pole-size",
                      "A pole of " + print_fixed(request.pole.section.outer_m * 1000, 0) +
                          " mm is too thick for clusters of balloons of " + print_both(dressing.make.inflated_m) +
-                         ": its pole diameter may be " + print_fixed(std::floor(600 * dressing.make.inflated_m), 0) +
-                         " mm at most.",
+                         ": it may be " + print_fixed(std::floor(600 * dressing.make.inflated_m), 0) + " mm at most.",
                      piece);
   const Overlap deepest = deepest_overlap(piece.balloons);
   if (deepest.share > deepest_press)
@@ -70,6 +70,24 @@ void refuse_impossible(const Piece& piece, const Request& request, const Stack& 
         "Balloons press " + print_fixed(100 * deepest.share, 0) +
             " % of their diameter into each other: change the balloon, the size it is inflated to, or the snugness.",
         piece);
+}
+
+/// Notes values that were changed and have no effect with the pole, the topper, the pattern or the base that was chosen.
+void note_ignored(Piece& piece, const Values& values, const Request& request) {
+  if (!request.pole_as_typed)
+    for (const char* key : {"pole-diameter", "pole-wall"})
+      note_without_effect(
+          piece, values, key,
+          "The pole is " + rod_words(request.pole) + " by its pole size: diameter and wall as typed have no effect.");
+  const bool has_collar = request.collar_at_foot || request.collar_at_topper;
+  if (request.topper == Topper::none)
+    note_without_effect(piece, values, "topper-slot", "There is no topper: its colour has no effect.");
+  if (!has_collar) note_without_effect(piece, values, "collar-slot", "There is no collar: its colour has no effect.");
+  if (!has_collar && request.topper != Topper::crown)
+    note_without_effect(piece, values, "collar-balloon",
+                        "There is no collar and no crown of balloons: the collar balloon has no effect.");
+  note_pattern_without_effect(piece, values, request.dressing.pattern);
+  note_base_without_effect(piece, values, request.base);
 }
 
 Piece build(const Values& values) {
@@ -96,6 +114,7 @@ Piece build(const Values& values) {
   warn_of_standing(piece, request);
   warn_of_pattern(piece, request.dressing);
   note_unused_slots(piece, request.dressing.pattern.slots);
+  note_ignored(piece, values, request);
   return piece;
 }
 

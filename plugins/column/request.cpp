@@ -66,6 +66,7 @@ Request read_request(const Values& values) {
   request.height_m = values.number("height");
   request.bare_foot_m = values.number("bare-foot");
   request.pole = read_pole(values);
+  request.pole_as_typed = values.text("pole-size") == "typed";
   request.base = read_base(values);
   request.dressing = read_dressing(values);
   request.taper = values.number("taper");

@@ -12,6 +12,7 @@ enum class Topper { none, round, crown };
 struct Request {
   double height_m = 0, bare_foot_m = 0;
   Rod pole;
+  bool pole_as_typed = true;  ///< rather than a pipe of a published size
   BaseValues base;
   DressingValues dressing;
   double taper = 1;  ///< diameter at `height_m` as a share of that at the floor

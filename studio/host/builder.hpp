@@ -47,7 +47,8 @@ class EventBuilder {
 };
 
 /// What the builds have to say about an event, in the order of its pieces. Codes: "refused" (problem), "warning",
-/// "note", "frame-shows" (a warning below 60 % hidden, else a note), "pattern-breaks", and "type-missing" (a problem
+/// "note", "frame-shows" (below 85 % hidden, where the piece type has no
+/// message about it; a warning below 60 %), "pattern-breaks", and "type-missing" (a problem
 /// where nothing is known of the piece, a warning where it can be counted as last calculated).
 Findings findings_of(const Event& event, const BuiltEvent& built, const PieceTypes& types);
 

@@ -5,12 +5,14 @@
 #include "sdk/pattern_check.hpp"
 #include "sdk/quoted.hpp"
 #include "studio/host/builder.hpp"
+#include "studio/host/resolve.hpp"
 #include "studio/model/lengths.hpp"
 
 namespace quadrille {
 namespace {
 
-constexpr double well_hidden = 0.6;  // below it anybody sees the frame: common practice, no source
+// Shares of the frame: what a dressed piece aims to hide, and below which anybody sees it. Common practice, no source.
+constexpr double well_hidden = 0.85, hardly_hidden = 0.6;
 constexpr std::size_t most_listed = 5;
 
 /// Adds findings about one piece.
@@ -31,7 +33,8 @@ class PieceFindings {
         "found.");
   }
 
-  void messages(const Piece& piece) {
+  /// The remedy of a refusal goes with a value that was probably meant in feet or inches.
+  void messages(const Piece& piece, const PieceTypes& types) {
     for (const Message& message : piece.messages) {
       const bool refusal = message.severity == Severity::refusal, warning = message.severity == Severity::warning;
       add(refusal   ? Weight::problem
@@ -40,16 +43,17 @@ class PieceFindings {
           refusal   ? "refused"
           : warning ? "warning"
                     : "note",
-          message.key, message.text, "");
+          message.key, message.text, refusal ? unit_slip(types) : "");
     }
   }
 
-  /// A quiet figure for every piece; how much may show is the type's own to warn of, unless hardly anything is hidden.
+  /// Only where the frame shows, and the piece type has not said so itself.
   void hidden_share(const BuiltPiece& built) {
-    if (built.bare.empty()) return;
+    if (built.bare.empty() || built.hidden_share >= well_hidden) return;
+    if (std::ranges::count(built.piece.messages, Topic::bare_frame, &Message::topic) > 0) return;
     const auto longer = [](const Stretch& a, const Stretch& b) { return a.to_m - a.from_m < b.to_m - b.from_m; };
     const Stretch longest = *std::ranges::max_element(built.bare, longer);
-    add(built.hidden_share < well_hidden ? Weight::warning : Weight::note, "frame-shows", "",
+    add(built.hidden_share < hardly_hidden ? Weight::warning : Weight::note, "frame-shows", "",
         print_fixed(100 * built.hidden_share, 0) + " % of the frame is hidden; the longest bare stretch runs from " +
             length(longest.from_m) + " to " + length(longest.to_m) + " along it.",
         "");
@@ -65,6 +69,18 @@ class PieceFindings {
   }
 
  private:
+  /// A sentence about the first such value; empty where there is none.
+  std::string unit_slip(const PieceTypes& types) const {
+    const PieceType* type = types.find(piece_.type);
+    if (type == nullptr) return {};
+    for (const auto& [key, value] : piece_.values) {
+      const Parameter* parameter = type->find(key);
+      if (parameter == nullptr || parameter->kind != value.kind) continue;
+      if (const std::string meant = unit_meant(*parameter, value.number); !meant.empty())
+        return parameter->label + " is " + in_words(value.kind, value.number) + ": " + meant;
+    }
+    return {};
+  }
   std::string length(double metres) const { return print_length(metres, style_); }
   void add(Weight weight, std::string code, std::string key, std::string text, std::string remedy) {
     findings_.push_back(
@@ -89,7 +105,7 @@ Findings findings_of(const Event& event, const BuiltEvent& built, const PieceTyp
         if (types.find(piece->type) == nullptr) about.type_missing(types);
         continue;
       }
-      about.messages(found->second->piece);
+      about.messages(found->second->piece, types);
       if (found->second->status != Status::ok) continue;
       about.hidden_share(*found->second);
       about.pattern(found->second->piece);

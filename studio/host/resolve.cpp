@@ -169,6 +169,21 @@ std::string fault_of_value(const Parameter& p, const Value& value) {
   return fault_of_list(p, value.list);
 }
 
+std::string unit_meant(const Parameter& p, double number) {
+  const auto is_usual = [&](double value) { return value >= p.display_min && value <= p.display_max; };
+  if (p.kind != Kind::length || !std::isfinite(number) || is_usual(number)) return {};
+  constexpr std::size_t most_offered = 2;
+  std::vector<std::string> offers;
+  for (const char* unit : {"ft", "in", "cm", "mm"}) {
+    const std::string text = print_number(number) + unit;
+    const auto meant = parse_length(text);
+    if (meant && is_usual(*meant) && offers.size() < most_offered)
+      offers.push_back(text + " (" + in_words(p.kind, *meant) + ")");
+  }
+  if (offers.empty()) return {};
+  return "did you mean " + offers.front() + (offers.size() > 1 ? " or " + offers.back() : "") + "?";
+}
+
 std::string no_such_parameter(const PieceType& type, std::string_view key) {
   std::vector<std::string> keys;
   for (const Parameter& p : type.parameters) keys.push_back(p.key);

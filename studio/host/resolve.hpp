@@ -28,6 +28,11 @@ std::string fault_of_value(const Parameter& parameter, const Value& value);
 /// The sentence about a key that the type does not have: what it takes, and which of it was probably meant.
 std::string no_such_parameter(const PieceType& type, std::string_view key);
 
+/// "did you mean 20ft (6.096 m)?", for a length that was probably meant in another unit than metres: as it stands
+/// `number` lies outside what the parameter usually is (its display range), in feet, inches, centimetres or millimetres
+/// within. At most two units are offered; empty where none fits, and for other kinds.
+std::string unit_meant(const Parameter& parameter, double number);
+
 /// "0.5 m", "45°", "2 kg", "33", "88 in"…: a number of this kind for people, exact to at least six digits.
 std::string in_words(Kind kind, double number);
 

@@ -3,11 +3,15 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
 
 #include "sdk/overlap.hpp"
 #include "sdk/units.hpp"
-#include "studio/host/conformance.hpp"
 #include "tests/arch/built_arch.hpp"
+#include "tests/conforms.hpp"
 
 using namespace quadrille;
 
@@ -132,6 +136,114 @@ TEST_CASE("forced packing, a showing frame and a rod that flops over are warned 
   CHECK(warns(*build({{"ballast", Value::of_number(Kind::mass, 200)}}), "ballast"));
 }
 
+TEST_CASE("a value that has no effect with what else was chosen was ignored in silence: now a note says so") {
+  const auto notes = [](const BuiltPiece& built, std::string_view key) {
+    return std::ranges::any_of(built.piece.messages,
+                               [&](const Message& m) { return m.severity == Severity::note && m.key == key; });
+  };
+  const ValueMap changed{{"rod-length", length_of(7)},
+                         {"height", length_of(2.5)},
+                         {"corner-radius", length_of(0.2)},
+                         {"band", count_of(3)},
+                         {"hand", choice_of("left")},
+                         {"rows", Value::of_text(Kind::rows, "AABB")},
+                         {"plate-mass", Value::of_number(Kind::mass, 5)}};
+  const std::vector<std::pair<ValueMap, std::vector<std::string>>> cases{
+      {{{"frame", choice_of("flexible-rod")}}, {"height", "corner-radius", "band", "rows"}},
+      {{{"frame", choice_of("half-circle")}}, {"rod-length", "corner-radius", "band", "rows"}},
+      {{{"frame", choice_of("square")}, {"pattern", choice_of("stripes")}}, {"rod-length", "hand", "rows"}},
+      {{{"frame", choice_of("square")}, {"pattern", choice_of("zigzag")}, {"plate-width", length_of(0)}},
+       {"rod-length", "rows", "plate-mass"}},
+      {{{"pattern", choice_of("rows")}}, {"height", "corner-radius", "band"}}};
+  for (const auto& [chosen, without_effect] : cases) {
+    ValueMap values = changed;
+    for (const auto& [key, value] : chosen) values[key] = value;
+    const auto built = build(values), untouched = build(chosen);
+    REQUIRE(built->status == Status::ok);
+    for (const auto& [key, value] : changed) {
+      CAPTURE(key);
+      CHECK(notes(*built, key) == (std::ranges::count(without_effect, key) > 0));
+      CHECK_FALSE(notes(*untouched, key));
+    }
+  }
+}
+
+TEST_CASE("with one-coloured clusters and with lozenges the hand is not to be seen, as the note says") {
+  for (const char* pattern : {"solid", "stripes", "diamond", "spiral", "zigzag"}) {
+    CAPTURE(pattern);
+    const ValueMap right{{"pattern", choice_of(pattern)}, {"slots", Value::of_number(Kind::slots, 3)}};
+    ValueMap left = right;
+    left["hand"] = choice_of("left");
+    const auto a = build(right), b = build(left);
+    bool same = true;
+    for (const Balloon& balloon : a->piece.balloons)
+      same = same && std::ranges::any_of(b->piece.balloons, [&](const Balloon& other) {
+               return other.slot == balloon.slot && (other.centre - balloon.centre).norm() < 5e-9;
+             });
+    CHECK(same == !text_of(*b, "hand").empty());
+  }
+}
+
+TEST_CASE("a square frame without room for the standard corners has elbows, and says so") {
+  const auto small = build({{"frame", choice_of("square")}, {"span", length_of(0.6)}});
+  REQUIRE(small->status == Status::ok);
+  CHECK(fact(*small, "rod_length_m") == doctest::Approx(2.4 + 0.6 + 2.4).epsilon(1e-9));
+  CHECK(text_of(*small, "corner-radius").find("elbows") != std::string::npos);
+  CHECK(text_of(*build({{"frame", choice_of("square")}}), "corner-radius").empty());
+}
+
+TEST_CASE("round a corner of the radius that is advised the clusters follow each other and hide the frame") {
+  // Rings of five were let round corners that press their balloons too deep, and refused there.
+  int advised = 0;
+  for (int n = 2; n <= 6; ++n)
+    for (const double nominal : {5.0, 11.0, 16.0})
+      for (const double snug : {0.88, 1.0}) {
+        CAPTURE(n);
+        CAPTURE(nominal);
+        CAPTURE(snug);
+        ValueMap values{{"frame", choice_of("square")},   {"height", length_of(3.1)},
+                        {"span", length_of(3.3)},         {"corner-radius", length_of(0.15)},
+                        {"balloon", balloon_of(nominal)}, {"cluster-size", count_of(n)},
+                        {"snug", ratio_of(snug)}};
+        const std::string text = text_of(*build(values), "corner-radius");
+        if (text.empty()) continue;
+        ++advised;
+        values["corner-radius"] = length_of(advised_m(text, "radius of at least "));
+        const auto obeyed = build(values);
+        REQUIRE(obeyed->status == Status::ok);
+        CHECK_FALSE(warns(*obeyed, "corner-radius"));
+      }
+  CHECK(advised > 5);
+}
+
+TEST_CASE("rings of five and six that hide less than 85 % in small gaps were passed over: now a note says what helps") {
+  for (const int n : {5, 6})
+    for (const double nominal : {5.0, 9.0, 11.0, 14.0, 16.0}) {
+      CAPTURE(n);
+      CAPTURE(nominal);
+      ValueMap values{{"balloon", balloon_of(nominal)}, {"cluster-size", count_of(n)}};
+      const auto built = build(values);
+      const std::string text = text_of(*built, "tightness");
+      REQUIRE(text.empty() == (built->hidden_share >= 0.85));
+      if (text.empty()) continue;
+      values["tightness"] = ratio_of(advised_m(text, "a tightness of "));
+      CHECK(build(values)->hidden_share >= 0.85);
+    }
+}
+
+TEST_CASE(
+    "a hand's width of bare rod at the foot of an arch of small balloons was warned of: it hides behind the plate") {
+  const ValueMap small{{"balloon", balloon_of(5)}};
+  CHECK_FALSE(warns(*build(small), "bare-ends"));
+  // What is asked for and shows is told, and blamed on the clusters where their number leaves it bare.
+  ValueMap bare = small;
+  bare["bare-ends"] = length_of(0.15);
+  CHECK(warns(*build(bare), "bare-ends"));
+  ValueMap few = small;
+  few["clusters"] = count_of(20);
+  CHECK(warns(*build(few), "clusters"));
+}
+
 TEST_CASE("frames of every kind build with joints at the sections and nodes that meet") {
   for (const char* frame : {"flexible-rod", "half-circle", "half-ellipse", "square"}) {
     CAPTURE(frame);
@@ -147,8 +259,14 @@ TEST_CASE("frames of every kind build with joints at the sections and nodes that
   }
 }
 
-TEST_CASE("the arch passes the conformance suite") {
-  const TypeProof proof = prove(arch_type());
-  CHECK(proof.checks.size() > 5);
-  for (const Check& check : proof.checks) CHECK_MESSAGE(check.passed, check.name, ": ", check.sentence);
+TEST_CASE("a square frame of standard values and a sound tube warns of nothing: its corners were gappy") {
+  const auto built = build({{"frame", choice_of("square")},
+                            {"rod-material", choice_of("aluminium")},
+                            {"rod-diameter", length_of(0.025)},
+                            {"rod-wall", length_of(0.0015)}});
+  REQUIRE(built->status == Status::ok);
+  CHECK(built->hidden_share >= 0.85);
+  CHECK(built->piece.messages.empty());
 }
+
+TEST_CASE("the arch passes the conformance suite") { check_conforms(arch_type()); }

@@ -22,6 +22,7 @@ inline const PieceType& arch_type() {
 inline Value length_of(double metres) { return Value::of_number(Kind::length, metres); }
 inline Value ratio_of(double ratio) { return Value::of_number(Kind::ratio, ratio); }
 inline Value count_of(double count) { return Value::of_number(Kind::count, count); }
+inline Value balloon_of(double nominal_in) { return Value::of_number(Kind::balloon, nominal_in); }
 inline Value choice_of(const char* key) { return Value::of_text(Kind::choice, key); }
 
 inline std::shared_ptr<const BuiltPiece> build(const ValueMap& values) { return build_piece(arch_type(), values); }

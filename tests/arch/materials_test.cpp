@@ -34,7 +34,7 @@ double work(const BuiltPiece& built, std::string_view key) {
 TEST_CASE("a square frame was cut through its elbows: now every leg is cut by itself and joined at the corners") {
   // Three legs of 2.4 m in sections of 1.5 m: 1.5 + 0.9 each, so 6 rods, 3 sleeves, 2 elbows. The far leg is cut from its
   // foot, at 7.2 - 1.5 = 5.7 m.
-  const auto built = build({{"frame", choice_of("square")}});
+  const auto built = build({{"frame", choice_of("square")}, {"corner-radius", length_of(0)}});
   REQUIRE(built->status == Status::ok);
   CHECK(supplied(*built, "rod-") == 6);
   CHECK(supplied(*built, "sleeve-") == 3);
@@ -48,7 +48,8 @@ TEST_CASE("a square frame was cut through its elbows: now every leg is cut by it
 }
 
 TEST_CASE("with sections as long as the legs sleeves landed on the elbows: now there are none") {
-  const auto built = build({{"frame", choice_of("square")}, {"rod-section", length_of(2.4)}});
+  const auto built =
+      build({{"frame", choice_of("square")}, {"corner-radius", length_of(0)}, {"rod-section", length_of(2.4)}});
   CHECK(supplied(*built, "rod-") == 3);
   CHECK(supplied(*built, "sleeve-") == 0);
   CHECK(joints_of(*built).size() == 2);
@@ -69,6 +70,27 @@ TEST_CASE("bent corners are no rod: the legs between them are cut, and joined at
   REQUIRE(round->status == Status::ok);
   CHECK(supplied(*round, "rod-") == 0);
   CHECK(supplied(*round, "sleeve-") == 0);
+}
+
+TEST_CASE("labels of supplies run as a sentence does, with lengths in metres and in feet and inches") {
+  // "Elbow for Aluminium tube" and "section of 1.50 m" stood on the list. 1.5 m are 59.06 in, to the half inch 4' 11".
+  const auto label = [](const BuiltPiece& built, std::string_view stem) {
+    for (const Supply& supply : built.piece.supplies)
+      if (std::string_view(supply.key).starts_with(stem)) return supply.label;
+    return std::string();
+  };
+  ValueMap values{{"frame", choice_of("square")},
+                  {"corner-radius", length_of(0)},
+                  {"rod-material", choice_of("aluminium")},
+                  {"rod-diameter", length_of(0.025)},
+                  {"rod-wall", length_of(0.0015)}};
+  const auto square = build(values);
+  CHECK(label(*square, "rod-") == "Aluminium tube, 25 x 1.5 mm, section of 1.50 m (4' 11\")");
+  CHECK(label(*square, "sleeve-") == "Sleeve joint for aluminium tube, 25 x 1.5 mm");
+  CHECK(label(*square, "corner-") == "Elbow for aluminium tube, 25 x 1.5 mm");
+  values["rod-material"] = choice_of("pvc");
+  values["corner-radius"] = length_of(0.3048);
+  CHECK(label(*build(values), "corner-") == "Bent corner, radius 0.30 m (1'), for PVC tube, 25 x 1.5 mm");
 }
 
 TEST_CASE("one rod without corners has a sleeve fewer than sections") {
@@ -120,7 +142,8 @@ TEST_CASE(
     "tightness was blamed wherever the frame shows: now snugness and the corner's radius where they are at fault") {
   CHECK(warns(*build({{"snug", ratio_of(1.3)}}), "snug"));
   CHECK(warns(*build({{"tightness", ratio_of(1.6)}}), "tightness"));
-  const auto square = build({{"frame", choice_of("square")}, {"cluster-size", count_of(2)}});
+  const auto square =
+      build({{"frame", choice_of("square")}, {"corner-radius", length_of(0)}, {"cluster-size", count_of(2)}});
   REQUIRE(square->status == Status::ok);
   CHECK_FALSE(warns(*square, "tightness"));
   const auto text = text_of(*build({{"bare-ends", length_of(0.5)}}), "bare-ends");

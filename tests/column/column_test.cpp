@@ -3,13 +3,16 @@
 
 #include <algorithm>
 #include <set>
+#include <string>
+#include <utility>
+#include <vector>
 
 #include "sdk/dressing.hpp"
 #include "sdk/material.hpp"
 #include "sdk/overlap.hpp"
 #include "studio/host/builder.hpp"
-#include "studio/host/conformance.hpp"
 #include "studio/host/discovery.hpp"
+#include "tests/conforms.hpp"
 
 using namespace quadrille;
 
@@ -111,8 +114,35 @@ TEST_CASE("a column without a plate, or too tall for it, is warned of") {
   }
 }
 
-TEST_CASE("the column passes the conformance suite") {
-  const TypeProof proof = prove(column_type());
-  CHECK(proof.checks.size() > 5);
-  for (const Check& check : proof.checks) CHECK_MESSAGE(check.passed, check.name, ": ", check.sentence);
+TEST_CASE("a value that has no effect with what else was chosen was ignored in silence: now a note says so") {
+  const ValueMap changed{{"pole-diameter", length_of(0.03)},
+                         {"pole-wall", length_of(0.002)},
+                         {"topper-slot", count_of(2)},
+                         {"collar-slot", count_of(1)},
+                         {"collar-balloon", Value::of_number(Kind::balloon, 6)}};
+  const std::vector<std::pair<ValueMap, std::set<std::string>>> cases{
+      {{}, {"topper-slot", "collar-slot", "collar-balloon"}},
+      {{{"pole-size", choice_of("pipe-1")}},
+       {"pole-diameter", "pole-wall", "topper-slot", "collar-slot", "collar-balloon"}},
+      {{{"topper", choice_of("cluster")}}, {"collar-slot"}},
+      {{{"topper", choice_of("round-24")}, {"collar", choice_of("topper")}}, {}}};
+  for (const auto& [chosen, without_effect] : cases) {
+    ValueMap values = changed;
+    for (const auto& [key, value] : chosen) values[key] = value;
+    const auto built = build(values);
+    REQUIRE(built->status == Status::ok);
+    std::set<std::string> told;
+    for (const Message& message : built->piece.messages)
+      if (message.severity == Severity::note && message.text.find("effect") != std::string::npos)
+        told.insert(message.key);
+    CHECK(told == without_effect);
+  }
 }
+
+TEST_CASE("a pipe too thick for its balloons is blamed on the pole size, not on a diameter that has no effect") {
+  CHECK(refused_key({{"pole-size", choice_of("pipe-2")},
+                     {"balloon", Value::of_number(Kind::balloon, 5)},
+                     {"inflated", length_of(0.09)}}) == "pole-size");
+}
+
+TEST_CASE("the column passes the conformance suite") { check_conforms(column_type()); }

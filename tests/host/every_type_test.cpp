@@ -1,7 +1,7 @@
 // Every piece type that this build has made passes the gate and the conformance suite.
 #include <set>
 
-#include "studio/host/conformance.hpp"
+#include "tests/conforms.hpp"
 #include "tests/host/fixture.hpp"
 
 using namespace quadrille;
@@ -34,12 +34,5 @@ TEST_CASE("every folder of plugins gives at least one piece type, and none of th
 TEST_CASE("every piece type of this build conforms") {
   const PieceTypes found = types_of_this_build();
   REQUIRE_FALSE(found.types.empty());
-  for (const PieceType& type : found.types) {
-    CAPTURE(type.id);
-    for (const Check& check : prove(type).checks) {
-      CAPTURE(check.name);
-      CAPTURE(check.sentence);
-      CHECK(check.passed);
-    }
-  }
+  for (const PieceType& type : found.types) check_conforms(type);
 }

@@ -43,8 +43,8 @@ TEST_CASE("messages become findings of their weight, with area, piece and key") 
   CHECK(found[0].key == "height");
 }
 
-TEST_CASE(
-    "the hidden share of every frame is told in the event's units, as a warning only where hardly anything is hidden") {
+TEST_CASE("a frame that shows is told of once, in the event's units, and one that is hidden not at all") {
+  // "87 % of the frame is hidden" stood under every piece, and under those that had been warned of a second time.
   BuiltPiece built = sound();
   CHECK(findings(built).empty());
   built.hidden_share = 0.5;
@@ -54,7 +54,14 @@ TEST_CASE(
   CHECK(found[0].code == "frame-shows");
   CHECK(found[0].weight == Weight::warning);
   CHECK(found[0].text == "50 % of the frame is hidden; the longest bare stretch runs from 5.10 m to 6.00 m along it.");
-  built.hidden_share = 0.9;
+  built.piece.messages = {{Severity::warning, "tightness", "The frame shows.", Topic::bare_frame}};
+  found = findings(built);
+  REQUIRE(found.size() == 1);
+  CHECK(found[0].key == "tightness");
+  built.piece.messages = {};
+  built.hidden_share = 0.85;
+  CHECK(findings(built).empty());
+  built.hidden_share = 0.8;
   built.bare = {{0, 0.3048}};
   found = findings(built, Units::feet);
   CHECK(found.at(0).weight == Weight::note);

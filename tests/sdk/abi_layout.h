@@ -133,7 +133,7 @@ PIN(quadrille_anchoring, source, 32);
 /* 2 numbers of 4 (8), 2 pointers (24) */
 PIN_SIZE(quadrille_message, 24);
 PIN(quadrille_message, severity, 0);
-PIN(quadrille_message, reserved, 4);
+PIN(quadrille_message, topic, 4);
 PIN(quadrille_message, key, 8);
 PIN(quadrille_message, text, 16);
 
