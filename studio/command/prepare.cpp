@@ -9,6 +9,7 @@
 #include "studio/host/builder.hpp"
 #include "studio/host/discovery.hpp"
 #include "studio/model/finding_words.hpp"
+#include "studio/takeoff/clashes.hpp"
 #include "studio/takeoff/colours.hpp"
 
 namespace quadrille {
@@ -40,6 +41,7 @@ Result<PreparedEvent> prepare(const std::filesystem::path& event_file, const Con
   append(prepared.findings, check_colours(event, prepared.built, prepared.palettes.palettes));
   append(prepared.findings, findings_of_refused(prepared.types));
   append(prepared.findings, findings_of(event, prepared.built, prepared.types));
+  append(prepared.findings, check_clashes(event, prepared.built));
   return Result<PreparedEvent>::good(std::move(prepared));
 }
 

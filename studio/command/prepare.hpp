@@ -19,7 +19,7 @@ struct PreparedEvent {
   LoadedPalettes palettes;
   PieceTypes types;
   BuiltEvent built;
-  Findings findings;  ///< of the file, the palettes, the colours, the plugins and the pieces, in this order
+  Findings findings;  ///< of the file, palettes, colours, plugins, pieces, and pieces in each other, in this order
 };
 
 /// The piece types that the program finds; `try_crashed_again` as in SearchPlan.

@@ -9,6 +9,7 @@
 #include <system_error>
 #include <vector>
 
+#include "sdk/units.hpp"
 #include "studio/command/usage.hpp"
 #include "studio/command/verbs.hpp"
 
@@ -97,6 +98,31 @@ Verb add_count(CLI::App& app) {
   return {{verb, "EVENT", "quadrille count party.quadrille --csv party.csv"}, act};
 }
 
+Verb add_stand(CLI::App& app) {
+  struct Text {
+    std::string event, area, gust;
+    bool json = false;
+  };
+  auto text = std::make_shared<Text>();
+  CLI::App* verb = add_verb(app, "stand", "Say at which gust each piece fails, by what, and what would make it stand");
+  add_event(verb, text->event);
+  verb->add_option("--area", text->area, "This area only (its name or id)")->type_name("NAME");
+  verb->add_option("--gust", text->gust, "A gust such as 24mph or 38km/h, instead of the forecast")->type_name("SPEED");
+  verb->add_flag("--json", text->json, "Print one JSON object, for programs");
+  const auto act = [text, verb](const Console& console) {
+    StandRequest request{text->event, text->json, std::nullopt, std::nullopt};
+    if (verb->count("--area") > 0) request.area = text->area;
+    if (verb->count("--gust") > 0) {
+      const auto gust = parse_speed(text->gust);
+      if (!gust) return refuse("--gust: " + gust.error, console);
+      if (!(*gust >= 0 && *gust <= 150)) return refuse("--gust goes from 0 to 150 m/s.", console);
+      request.gust_m_s = *gust;
+    }
+    return stand(request, console);
+  };
+  return {{verb, "EVENT", "quadrille stand party.quadrille --gust 24mph"}, act};
+}
+
 Verb add_check(CLI::App& app) {
   struct Text {
     std::string event;
@@ -126,6 +152,20 @@ Verb add_pieces(CLI::App& app) {
                                       : pieces(text->request, console);
   };
   return {{verb, "", "quadrille pieces"}, act};
+}
+
+Verb add_palettes(CLI::App& app) {
+  struct Text {
+    std::string event;
+    bool json = false;
+  };
+  auto text = std::make_shared<Text>();
+  CLI::App* verb = add_verb(app, "palettes", "List the palettes, and the colours of each");
+  verb->add_option("EVENT", text->event, "An event's file: the palettes beside it are listed too")->type_name("EVENT");
+  verb->add_flag("--json", text->json, "Print one JSON object, for programs");
+  return {{verb, "[EVENT]", "quadrille palettes party.quadrille"}, [text](const Console& console) {
+            return palettes({text->event, text->json}, console);
+          }};
 }
 
 Verb add_try(CLI::App& app) {
@@ -163,7 +203,8 @@ Exit parse_and_act(std::span<const std::string> arguments, const Console& consol
   app.set_version_flag("--version", "quadrille " QUADRILLE_VERSION);
   app.require_subcommand(0, 1);
   app.allow_extras();
-  const std::vector<Verb> verbs{add_draw(app), add_count(app), add_check(app), add_pieces(app), add_try(app)};
+  const std::vector<Verb> verbs{add_draw(app),   add_count(app),    add_stand(app), add_check(app),
+                                add_pieces(app), add_palettes(app), add_try(app)};
   std::vector<VerbText> texts;
   for (const Verb& verb : verbs) texts.push_back(verb.text);
   std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());  // as CLI11 wants them

@@ -9,6 +9,7 @@
 #include "sdk/pattern.hpp"
 #include "sdk/quoted.hpp"
 #include "sdk/units.hpp"
+#include "sdk/value_text.hpp"
 #include "studio/command/built_json.hpp"
 #include "studio/command/prepare.hpp"
 #include "studio/command/try_values.hpp"
@@ -16,6 +17,7 @@
 #include "studio/command/write_output.hpp"
 #include "studio/drawing/sheet.hpp"
 #include "studio/host/builder.hpp"
+#include "studio/host/resolve.hpp"
 #include "studio/model/finding_words.hpp"
 #include "studio/model/near_word.hpp"
 #include "studio/takeoff/print.hpp"
@@ -65,6 +67,21 @@ void print_messages(const Piece& piece, std::ostream& err) {
   for (const Message& message : piece.messages)
     err << severities[std::min<std::size_t>(static_cast<std::size_t>(message.severity), 2)]
         << with_key(message.text, message.key) << '\n';
+}
+
+/// About lengths that were given without a unit and are unusual in metres.
+void print_unit_slips(const PieceType& type, const TryRequest& request, std::ostream& err) {
+  for (const std::string& word : request.values) {
+    const std::size_t mark = std::min(word.find('='), word.size() - 1);
+    const std::string key = word.substr(0, mark), text = word.substr(mark + 1);
+    const Parameter* parameter = type.find(key);
+    if (parameter == nullptr || text.find_first_not_of("0123456789.,+- ") != std::string::npos) continue;
+    const auto value = parse_value(parameter->kind, text);
+    const std::string meant = value ? unit_meant(*parameter, value->number) : std::string();
+    if (!meant.empty())
+      err << "note: " << word << " is " << in_words(parameter->kind, value->number)
+          << ", since a bare number is in metres: " << meant << '\n';
+  }
 }
 
 /// Colours for slots A, B, …: spread over the first palette there is; none where there is no palette.
@@ -133,6 +150,7 @@ Exit try_piece(const TryRequest& request, const Console& console) {
   const auto built = build_piece(*type, *values);
   if (request.json) console.out << printed_compact(json_of(type->id, *built));
   print_messages(built->piece, console.err);
+  print_unit_slips(*type, request, console.err);
   if (built->status == Status::infeasible) return Exit::problems;
   if (built->status != Status::ok) return Exit::bad_input;
   if (format) return draw_alone(*type, built, request, *format, console);

@@ -42,6 +42,14 @@ struct CountRequest {
 };
 Exit count(const CountRequest& request, const Console& console);
 
+struct StandRequest {
+  std::filesystem::path event;
+  bool json = false;
+  std::optional<std::string> area;  ///< id or name; none: all
+  std::optional<double> gust_m_s;   ///< instead of the forecasts
+};
+Exit stand(const StandRequest& request, const Console& console);
+
 struct CheckRequest {
   std::filesystem::path event;
   bool json = false;
@@ -53,6 +61,12 @@ struct PiecesRequest {
   bool try_again = false;  ///< give plugin files that ended the program another chance
 };
 Exit pieces(const PiecesRequest& request, const Console& console);
+
+struct PalettesRequest {
+  std::filesystem::path event;  ///< whose own palettes are listed too; empty: none
+  bool json = false;
+};
+Exit palettes(const PalettesRequest& request, const Console& console);
 
 struct ProveRequest {
   std::filesystem::path plugin;

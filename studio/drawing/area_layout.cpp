@@ -7,20 +7,14 @@
 #include <utility>
 
 #include "studio/drawing/page_frame.hpp"
+#include "studio/drawing/piece_key.hpp"
 
 namespace quadrille {
 namespace {
 
 /// What stands beside or beneath an area's drawing. The tables of the whole event are among it where this is all of it.
 std::vector<Block> blocks_of(const Setting& setting, const DrawnArea& drawn, double width) {
-  std::vector<Block> blocks;
-  std::size_t index = 0;
-  for (const auto& piece : drawn.area.pieces) {
-    if (piece->hidden) continue;
-    blocks.push_back(
-        key_block(*piece, drawn.scene.pieces[index], piece_number(drawn.scene, index), setting.table(width)));
-    ++index;
-  }
+  std::vector<Block> blocks = key_blocks(drawn.area, drawn.scene, setting.table(width));
   if (!drawn.scene.far_off.empty()) blocks.push_back(far_off_block(drawn.scene, setting.table(width)));
   if (setting.input.event.areas.size() == 1 && setting.input.count.total_balloons > 0)
     for (Block& block : whole_event(setting, width, "")) blocks.push_back(std::move(block));

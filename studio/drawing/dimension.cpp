@@ -9,6 +9,7 @@
 namespace quadrille {
 namespace {
 
+constexpr double clearance = 0.8;  // to the sides of a label
 constexpr double overshoot = 1.4, tick = 1.0, ring_radius = 2.1, ring_gap = 1.2;
 
 void add_tick(Marks& marks, Point2 at) {
@@ -60,7 +61,7 @@ Span label_span(double from, double to, double width, double least, double most,
     const bool room_left = from - beside - width >= least, room_right = to + beside + width <= most;
     left = (leftwards ? room_left : !room_right) ? from - beside - width : to + beside;
   }
-  left = std::max(std::min(left, most - width), least);
+  left = std::max(std::min(left, most - clearance - width), least + clearance);
   return {left, left + width};
 }
 
@@ -72,10 +73,10 @@ void add_width_dimension(Marks& marks, double from, double to, double y, double 
   marks.push_back(line_mark(Part::dimension, {left, y}, {right, y}, mm_hair));
   add_tick(marks, {from, y});
   add_tick(marks, {to, y});
-  // Extension lines of rows further down pass behind the label.
-  const double top = y - 0.4 - dimension_text_height;
-  marks.push_back(
-      filled_mark(Part::dimension, rect_path({span.from, top, span.to - span.from, dimension_text_height}), ink_paper));
+  // Extension lines of rows further down pass behind the label, and keep a little off it.
+  const double top = y - 0.4 - dimension_text_height, ground_width = span.to - span.from + 2 * clearance;
+  marks.push_back(filled_mark(Part::dimension,
+                              rect_path({span.from - clearance, top, ground_width, dimension_text_height}), ink_paper));
   double x = span.from;
   if (!label.ring.empty()) {
     const double half = ring_half_width(label.ring);

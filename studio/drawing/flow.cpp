@@ -17,6 +17,14 @@ double draw(const Row& row, const Rect& column, double y, Marks* marks) {
   return y + row.height;
 }
 
+/// Height of row `index` and of those that stay with it; 0 beyond the last.
+double height_together(const Block& block, std::size_t index) {
+  if (index >= block.rows.size()) return 0;
+  double height = block.rows[index].height;
+  while (++index < block.rows.size() && block.rows[index].with_before) height += block.rows[index].height;
+  return height;
+}
+
 /// Fills one column from `place`; the tallest column of all is `tallest` high.
 FlowPlace fill(std::span<const Block> blocks, FlowPlace place, const Rect& column, double tallest, Marks* marks) {
   constexpr double slack = 1e-9;
@@ -26,7 +34,7 @@ FlowPlace fill(std::span<const Block> blocks, FlowPlace place, const Rect& colum
     const std::vector<Row>& head = place.row > 0 ? block.head_again : block.head;
     const bool at_top = y <= column.y;
     const double gap = at_top ? 0 : block.gap, room = column.bottom() - y - gap + slack;
-    const double first = place.row < block.rows.size() ? block.rows[place.row].height : 0;
+    const double first = height_together(block, place.row);
     if (!at_top && block.begins_column && place.row == 0) return place;
     if (height_of(head) + first > room) return place;
     const double whole = height_of(block.head) + height_of(block.rows);
@@ -35,7 +43,7 @@ FlowPlace fill(std::span<const Block> blocks, FlowPlace place, const Rect& colum
     y += gap;
     for (const Row& row : head) y = draw(row, column, y, marks);
     for (; place.row < block.rows.size(); ++place.row) {
-      if (y + block.rows[place.row].height > column.bottom() + slack) return place;
+      if (y + height_together(block, place.row) > column.bottom() + slack) return place;
       y = draw(block.rows[place.row], column, y, marks);
     }
     place = {place.block + 1, 0};

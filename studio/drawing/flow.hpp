@@ -13,6 +13,7 @@ namespace quadrille {
 struct Row {
   double height = 0;  ///< mm
   std::function<void(Marks&, const Rect&)> draw;
+  bool with_before = false;  ///< stays with the row before it: a sum never begins a column alone
 };
 
 /// Rows that belong together under a head. Where they go on in another column, `head_again` stands over them, which

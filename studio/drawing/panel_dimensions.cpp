@@ -90,7 +90,14 @@ struct HeightPlacing {
   }
   bool is_free(const Rect& room, std::size_t piece) const {
     if (room.x < plan.room.x || room.right() > plan.room.right() || room.y < plan.room.y) return false;
-    return !meets_any(room, taken) && !meets_any(room, standing_but(scene, plan, piece));
+    return !lies_on_edge_of_wall(room) && !meets_any(room, taken) && !meets_any(room, standing_but(scene, plan, piece));
+  }
+  /// A figure on both the wall and the paper would need two grounds.
+  bool lies_on_edge_of_wall(const Rect& room) const {
+    if (!scene.wall) return false;
+    const Rect wall = plan.placement.rect(*scene.wall);
+    const bool on_wall = overlap(room, wall), within = room.x >= wall.x && room.right() <= wall.right();
+    return on_wall && !within;
   }
   void take(const HeightLine& line, std::vector<HeightLine>& where) {
     taken.push_back(room_of(line));

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <iterator>
 #include <map>
 #include <optional>
 #include <string>
@@ -17,17 +18,35 @@ namespace {
 /// Balloons by slot.
 using Uses = std::map<std::uint32_t, std::int64_t>;
 
-/// "Did you mean …" where a key is near, else the first keys there are.
+/// True where two keys such as "night-blue" and "blue" have a word in common.
+bool share_a_word(std::string_view a, std::string_view b) {
+  const auto next_word = [](std::string_view& rest) {
+    const std::size_t end = std::min(rest.find('-'), rest.size());
+    const std::string_view word = rest.substr(0, end);
+    rest.remove_prefix(std::min(end + 1, rest.size()));
+    return word;
+  };
+  while (!a.empty())
+    for (std::string_view word = next_word(a), rest = b; !rest.empty();)
+      if (const std::string_view other = next_word(rest); !word.empty() && word == other) return true;
+  return false;
+}
+
+/// "Did you mean …" where a key is near, else the keys that share a word with it, else the first there are; and what
+/// lists all of them.
 template <class Item>
 std::string suggestion(std::string_view wanted, const std::vector<Item>& items, const std::string& what) {
-  if (items.empty()) return "There is no " + what + "; check where palettes are looked for.";
-  std::vector<std::string> keys;
+  if (items.empty()) return "There is no " + what + "; 'quadrille palettes' says where palettes are looked for.";
+  constexpr std::string_view all = " 'quadrille palettes' lists all of them.";
+  std::vector<std::string> keys, alike;
   for (const Item& item : items) keys.push_back(item.key);
-  if (const auto meant = near_word(wanted, keys)) return "Did you mean \"" + *meant + "\"?";
+  if (const auto meant = near_word(wanted, keys)) return "Did you mean \"" + *meant + "\"?" + std::string(all);
+  std::ranges::copy_if(keys, std::back_inserter(alike), [&](const auto& key) { return share_a_word(wanted, key); });
+  const std::vector<std::string>& offered = alike.empty() ? keys : alike;
   constexpr std::size_t most_listed = 6;
   std::string list;
-  for (std::size_t i = 0; i < std::min(keys.size(), most_listed); ++i) list += (i == 0 ? "" : ", ") + keys[i];
-  return "Choose a " + what + ": " + list + (keys.size() > most_listed ? ", …" : "") + ".";
+  for (std::size_t i = 0; i < std::min(offered.size(), most_listed); ++i) list += (i == 0 ? "" : ", ") + offered[i];
+  return "Choose a " + what + ", such as " + list + "." + std::string(all);
 }
 
 const Palette* find_palette(const std::vector<Palette>& palettes, std::string_view key) {

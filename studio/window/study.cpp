@@ -6,6 +6,7 @@
 #include <iterator>
 #include <utility>
 
+#include "studio/takeoff/clashes.hpp"
 #include "studio/takeoff/colours.hpp"
 
 namespace quadrille {
@@ -20,6 +21,7 @@ void work_out(Study& study, const Question& question, EventBuilder& builder) {
   study.built = builder.build(study.event);
   append(study.findings, check_colours(study.event, study.built, study.palettes->palettes));
   append(study.findings, findings_of(study.event, study.built, *study.types));
+  append(study.findings, check_clashes(study.event, study.built));
   study.count = count_event(study.event, study.built, study.palettes->palettes);
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cstdint>
+#include <optional>
 #include <string>
 
 #include "studio/xml/unreadable.hpp"
@@ -22,6 +23,25 @@ bool begins_name(char c) {
          static_cast<unsigned char>(c) >= 128;
 }
 bool continues_name(char c) { return begins_name(c) || is_digit(c) || c == '-' || c == '.'; }
+
+/// The mark that `text` begins with, where it is one that word processors put in place of " and '; else empty.
+std::string_view typographic_quote(std::string_view text) {
+  constexpr std::string_view marks[] = {"“", "”", "„", "‟", "‘", "’", "‚", "‛", "«", "»", "‹", "›", "″", "′", "＂"};
+  const auto found = std::ranges::find_if(marks, [&](std::string_view mark) { return text.starts_with(mark); });
+  return found == std::end(marks) ? std::string_view() : *found;
+}
+
+/// Where in `text`, which follows a straight opening quote, such a mark stands as if it closed the value: before a
+/// blank, "/" or ">". Nowhere if there is none; an apostrophe within a word is none.
+std::size_t find_slip_of_closing_quote(std::string_view text) {
+  for (std::size_t at = 0; at < text.size(); ++at) {
+    const std::string_view mark = typographic_quote(text.substr(at));
+    if (mark.empty()) continue;
+    const std::size_t next = at + mark.size();
+    if (next == text.size() || is_blank(text[next]) || text[next] == '/' || text[next] == '>') return at;
+  }
+  return nowhere;
+}
 
 class Scanner {
  public:
@@ -61,6 +81,27 @@ class Scanner {
   };
 
   [[noreturn]] void fail(std::string text) const { throw Unreadable{line_, {}, std::move(text)}; }
+
+  /// Characters from the beginning of its line to the byte `at`, counted from 1, as editors do.
+  std::size_t column_of(std::size_t at) const {
+    const std::size_t before = bytes_.substr(0, at).rfind('\n');
+    const std::string_view line = bytes_.substr(before == nowhere ? 0 : before + 1, at - (before + 1));
+    return 1 + static_cast<std::size_t>(std::ranges::count_if(line, [](char c) { return (c & 0xC0) != 0x80; }));
+  }
+  /// The typographic quote at the byte `at`, no earlier than the last line end before the scanner, can only be a slip.
+  [[noreturn]] void fail_at_quote(std::size_t at, std::string_view attribute, std::string_view element) const {
+    const std::string name = shown(attribute);
+    fail("At column " + std::to_string(column_of(at)) + " the value of " + name + " in <" + shown(element) +
+         "> has a typographic quote (" + std::string(typographic_quote(bytes_.substr(at))) +
+         "), as word processors put it; XML takes straight ones: " + name +
+         "=\"…\". Replace them in the whole file with a plain text editor.");
+  }
+  /// Fails where the value that a straight quote opens at the byte `from` was closed by a typographic one.
+  void check_closing_quote(std::size_t from, std::string_view attribute, std::string_view element) const {
+    const std::string_view line = bytes_.substr(from, bytes_.find('\n', from) - from);
+    const std::size_t slip = find_slip_of_closing_quote(line);
+    if (slip != nowhere) fail_at_quote(from + slip, attribute, element);
+  }
   std::string_view rest() const { return bytes_.substr(at_); }
 
   void advance_to(std::size_t to) {
@@ -144,25 +185,33 @@ class Scanner {
 
   void attributes(std::string_view element) {
     std::vector<std::string_view> seen;
+    std::optional<std::size_t> swallowed;  // the value before, where it seems to hold the beginning of another
     for (skip_blanks(); at_ < bytes_.size() && begins_name(bytes_[at_]); skip_blanks()) {
       const std::string_view called = name();
       const std::string in = " in <" + shown(element) + ">";
       skip_blanks();
-      if (!rest().starts_with("=")) fail("The attribute " + shown(called) + in + " has no value.");
+      if (!rest().starts_with("=")) {
+        if (swallowed) check_closing_quote(*swallowed, seen.back(), element);
+        fail("The attribute " + shown(called) + in + " has no value.");
+      }
       ++at_;
       skip_blanks();
       const char quote = at_ < bytes_.size() ? bytes_[at_] : ' ';
+      if (!typographic_quote(rest()).empty()) fail_at_quote(at_, called, element);
       if (quote != '"' && quote != '\'') fail("The value of " + shown(called) + in + " is not in quotes.");
       const std::size_t end = bytes_.find(quote, at_ + 1);
       const std::string_view value = bytes_.substr(at_ + 1, end == nowhere ? end : end - at_ - 1);
-      if (end == nowhere || value.find('<') != nowhere)
+      if (end == nowhere || value.find('<') != nowhere) {
+        check_closing_quote(at_, called, element);
         fail("The value of " + shown(called) + in + " has no closing quote, or a \"<\" that is not written &lt;.");
+      }
       check_references(value);
       if (std::ranges::find(seen, called) != seen.end())
         fail("The attribute " + shown(called) + " stands twice" + in + ".");
       if (seen.size() == most_attributes)
         fail("There are more than " + std::to_string(most_attributes) + " attributes" + in + ".");
       seen.push_back(called);
+      swallowed = value.ends_with('=') && value.find('\n') == nowhere ? std::optional(at_) : std::nullopt;
       count_part();
       advance_to(end + 1);
     }

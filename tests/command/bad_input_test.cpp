@@ -74,7 +74,7 @@ TEST_CASE("a slot with a colour that no palette has ends with 3, with piece, slo
     const std::string said = outcome.out + outcome.err;
     CHECK(said.find("no-such-blue") != std::string::npos);
     CHECK(said.find("problem: Barn, Arch p1: Slot A is set to") != std::string::npos);
-    CHECK(said.find("Choose a colour: ") != std::string::npos);
+    CHECK(said.find("Choose a colour, such as ") != std::string::npos);
   }
 }
 

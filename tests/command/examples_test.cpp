@@ -29,6 +29,7 @@ TEST_CASE("every example is without problems, and its totals are the sums of its
     const Outcome checked = run_in(folder, quadrille_program, {"check", file}, environment);
     CAPTURE(checked.out);
     CHECK(checked.exit == 0);
+    CHECK(checked.out.find("stands in") == std::string::npos);  // nor do their pieces stand in each other
     const Outcome counted = run_in(folder, quadrille_program, {"count", file, "--json"}, environment);
     CHECK(counted.exit == 0);
     const Json json = Json::parse(counted.out);

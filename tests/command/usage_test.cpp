@@ -16,9 +16,9 @@ TEST_CASE("every mistake gets one sentence that says what would be accepted") {
   const Folder folder;
   const std::string event = put_scene(folder);
   const std::vector<Mistake> mistakes{
-      {{"paint"}, {"no command 'paint'", "draw, count, check, pieces and try"}},
+      {{"paint"}, {"no command 'paint'", "draw, count, stand, check, pieces, palettes and try"}},
       {{"cuont", event}, {"no command 'cuont'", "Did you mean count?"}},
-      {{"--loud"}, {"'--loud'", "draw, count, check, pieces or try"}},
+      {{"--loud"}, {"'--loud'", "draw, count, stand, check, pieces, palettes or try"}},
       {{"count"}, {"count needs EVENT, the event's file", "quadrille count party.quadrille"}},
       {{"draw", event}, {"draw needs --out FILE", ".pdf, .svg or .png", "quadrille draw"}},
       {{"draw", event, "--out"}, {"--out needs a word after it"}},
@@ -35,6 +35,7 @@ TEST_CASE("every mistake gets one sentence that says what would be accepted") {
       {{"count", event, "--json", "--csv", "a.csv"}, {"give one of them"}},
       {{"count", event, "--json=perhaps"}, {"count cannot be typed like this"}},
       {{"check", event, "-j"}, {"check has no option '-j'", "--json"}},
+      {{"palettes", "a", "b"}, {"palettes does not know what to do with 'b'", "quadrille palettes [EVENT]"}},
       {{"pieces", "--prove"}, {"--prove needs a word after it"}},
       {{"try"}, {"try needs TYPE", "quadrille pieces"}},
       {{"try", "arhc"}, {"no piece type 'arhc'", "Did you mean arch?"}},
@@ -56,8 +57,8 @@ TEST_CASE("without arguments it says what it can do, verb by verb") {
   const Outcome bare = quadrille_in(folder, {}), help = quadrille_in(folder, {"--help"});
   CHECK(bare.exit == 2);
   CHECK(bare.out.empty());
-  for (const char* verb :
-       {"draw EVENT --out FILE", "count EVENT", "check EVENT", "pieces", "try TYPE [KEY=VALUE ...]"}) {
+  for (const char* verb : {"draw EVENT --out FILE", "count EVENT", "check EVENT", "pieces", "palettes [EVENT]",
+                           "try TYPE [KEY=VALUE ...]"}) {
     CHECK(bare.err.find(std::string("quadrille ") + verb) != std::string::npos);
     CHECK(help.out.find(std::string("quadrille ") + verb) != std::string::npos);
   }
@@ -71,7 +72,7 @@ TEST_CASE("the help of a verb has all of its options and an example that its par
   CHECK(help.exit == 0);
   for (const char* option : {"--out FILE", "--area NAME", "--paper SIZE", "--units UNITS", "--letters", "--no-letters"})
     CHECK(help.out.find(option) != std::string::npos);
-  for (const char* verb : {"draw", "count", "check", "pieces", "try"}) {
+  for (const char* verb : {"draw", "count", "check", "pieces", "palettes", "try"}) {
     const Outcome shown = quadrille_in(folder, {verb, "-h"});
     CHECK(shown.exit == 0);
     const std::string mark = "For example: quadrille ";
@@ -95,6 +96,27 @@ TEST_CASE("a refusal names its key once: it was once \"span: 'span' (Span) is -1
   CHECK(outcome.err == "refused: Span is -1 m (-3' 3 1/2\"): 0 m to 40 m (0\" to 131' 3\") would be accepted.\n");
   const Outcome rod = quadrille_in(folder, {"try", "arch", "rod-diameter=-1m"});
   CHECK(rod.err.find("would be accepted (rod-diameter).\n") != std::string::npos);
+}
+
+// A span of "20" was refused as one of 65 feet, without a word on units.
+TEST_CASE("a bare number that was meant in feet, inches or millimetres is told so; one with a unit is not") {
+  const Folder folder;
+  const auto said_about = [&](const std::string& word) { return quadrille_in(folder, {"try", "arch", word}).err; };
+  // 1 ft = 0.3048 m and 1 in = 0.0254 m, by definition.
+  CHECK(said_about("span=20").find("note: span=20 is 20 m, since a bare number is in metres: did you mean 20ft "
+                                   "(6.096 m)") != std::string::npos);
+  CHECK(said_about("rod-length=240").find("did you mean 240in (6.096 m) or 240cm (2.4 m)?") != std::string::npos);
+  CHECK(said_about("rod-diameter=10").find("did you mean 10mm (0.01 m)?") != std::string::npos);
+  for (const char* word : {"span=20m", "span=2.4", "rod-length=66ft", "clusters=500", "plate-mass=90"}) {
+    CAPTURE(word);
+    CHECK(said_about(word).find("did you mean") == std::string::npos);
+  }
+  // The same in a file, whose lengths are all in metres.
+  std::string event = event_text();
+  event.replace(event.find("length=\"2.7\""), 12, "length=\"20\"");
+  const Outcome outcome = quadrille_in(folder, {"check", put_scene(folder, event)});
+  CHECK(outcome.exit == 1);
+  CHECK(has_line_with(outcome.out, {"problem: Barn, Arch p1", "Span is 20 m: did you mean 20ft (6.096 m)"}));
 }
 
 TEST_CASE("whole words are told from parts of words") {

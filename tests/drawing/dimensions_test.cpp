@@ -114,3 +114,37 @@ TEST_CASE("the number of a hundredth piece has a longer ring rather than smaller
   CHECK(ring.height == doctest::Approx(4.2));
   CHECK(ring.middle().x == doctest::Approx(10));
 }
+
+// A height stood half on the wall and half on the paper, in a box of the one's colour that showed on the other.
+TEST_CASE("no height's figure lies across the edge of the wall") {
+  for (double left = 0.3; left < 1.2; left += 0.05) {
+    sample::Job job = two_columns();
+    Area area = *job.event.areas[0];
+    area.pieces[0].edit([&](PlacedPiece& piece) { piece.x_m = left; });
+    area.pieces[1].edit([&](PlacedPiece& piece) { piece.x_m = 8 - left; });
+    job.event.areas[0] = area;
+    const Scene scene = scene_of_job(job);
+    const PanelPlan plan = plan_of(scene);
+    const Rect wall = plan.placement.rect(*scene.wall);
+    const HeightLines lines = height_lines(scene, plan, {});
+    CHECK_FALSE(lines.beside.empty());
+    for (const HeightLine& line : lines.beside) {
+      const Rect room = room_of(line);
+      CAPTURE(line.text);
+      CHECK((room.right() <= wall.x || room.x >= wall.right() || (room.x >= wall.x && room.right() <= wall.right())));
+    }
+  }
+}
+
+// A line of a lower row ran along the last letter of a figure as if it were part of it.
+TEST_CASE("what passes behind a width's figure keeps off it at both sides") {
+  Marks marks;
+  add_width_dimension(marks, 10, 60, 40, 20, {"1.20 m", "3"}, {25, 45});
+  const auto ground = std::ranges::find_if(marks, [](const Mark& mark) {
+    const auto* path = std::get_if<PathMark>(&mark.shape);
+    return path != nullptr && !path->fill.empty() && bounds(mark).height > 1 && bounds(mark).width > 1;
+  });
+  REQUIRE(ground != marks.end());
+  CHECK(bounds(*ground).x < 25 - 0.5);
+  CHECK(bounds(*ground).right() > 45 + 0.5);
+}

@@ -81,3 +81,24 @@ TEST_CASE("a block that fits into a column is not split") {
   const std::vector<Block> alone{second};
   CHECK(flow_height(alone, {}, 2, 100) == doctest::Approx(19).epsilon(0.01));
 }
+
+// The sum of a long table stood in a column of its own, under a heading that said that the table goes on.
+TEST_CASE("a row that stays with the one before it never begins a column") {
+  std::vector<Rect> rows;
+  Block block;
+  for (int i = 0; i < 5; ++i) block.rows.push_back(row(5, &rows));
+  block.rows.back().with_before = true;
+  const std::vector<Block> blocks{block};
+  // Four rows fill a column of 20; the fourth must go on with the fifth.
+  Marks marks;
+  CHECK(flow(blocks, {}, columns_in({0, 0, 68, 20}, 2), &marks).block == 1);
+  REQUIRE(rows.size() == 5);
+  CHECK(rows[2].x == 0);
+  CHECK(rows[3].x == 38);
+  CHECK(rows[3].y == 0);
+  CHECK(rows[4].y == 5);
+  // Three columns of 5 hold a row each; the last two together never fit, and nothing is drawn over the edge.
+  const FlowPlace end = flow(blocks, {}, columns_in({0, 0, 100, 5}, 6), nullptr);
+  CHECK(end.block == 0);
+  CHECK(end.row == 3);
+}

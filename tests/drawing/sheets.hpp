@@ -132,6 +132,14 @@ inline std::vector<HardCase> hard_cases() {
                        job.built[id] = sample::built(sample::column(2, 0.2));
                      }
                    })});
+  cases.push_back({"two kinds in turn", changed([](sample::Job& job, Area& area) {
+                     area.pieces.clear();
+                     for (int i = 0; i < 40; ++i) {
+                       const std::string id = numbered("c", i);
+                       area.pieces.push_back(sample::placed(id, "Column", 0.9 * i, {"lagoon", "brass"}));
+                       job.built[id] = sample::built(sample::column(i % 2 == 0 ? 2 : 1.5, 0.2));
+                     }
+                   })});
   cases.push_back({"busy site", changed([](sample::Job& job, Area& area) {
                      area.wall_width_m = 9, area.wall_height_m = 3.4;
                      for (int i = 0; i < 3; ++i) {

@@ -118,6 +118,29 @@ TEST_CASE("what is no event file is refused with what it is") {
   });
 }
 
+// An event pasted through a word processor was refused with "The value of name is not in quotes", which it seems to be.
+// Columns are counted by hand, in characters: the ä takes two bytes and one column.
+TEST_CASE("typographic quotes are named with their column, and how to write them") {
+  const std::string remedy = "straight ones: ";
+  check_all({
+      {event_with("<area id=“a1”/>"), {"line 3", "column 10", "id in <area>", "“", remedy + "id=\"…\""}},
+      {event_with("<area name=\"ä\" id=„a1“/>"), {"line 3", "column 19", "id in <area>", "„"}},
+      {event_with("<area id = ‘a1’/>"), {"line 3", "column 12", "‘"}},
+      {event_with("<area id=«a1»/>"), {"line 3", "column 10", "«"}},
+      {"<event xmlns=”urn:quadrille:event:1”/>", {"line 1", "column 14", "xmlns in <event>", remedy + "xmlns="}},
+      // Only the closing one: the value then runs on to the next straight quote, or to none.
+      {event_with("<area id=\"a1” name=\"Gate\"/>"), {"line 3", "column 13", "id in <area>", "”"}},
+      {event_with("<area id=\"a1”/>\n<area id=\"a2\"/>"), {"line 3", "column 13", "id in <area>"}},
+      {event_with("<area\n id=\"a1”>"), {"line 4", "column 8", "id in <area>"}},
+      {event_with("<area id='a1’/>"), {"line 3", "column 13", "’"}},
+  });
+  const auto said_of = [](const std::string& inside) { return read_event(event_with(inside), "f").error; };
+  // In a text they are letters like others, also where something else is wrong.
+  CHECK(said_of("<job client=\"Mia O’Dell, “The Barn”\"/>") == "");
+  CHECK(said_of("<area name=\"O’Dell’s “Barn” hall\" locked/>").find("locked in <area> has no value") !=
+        std::string::npos);
+}
+
 TEST_CASE("bytes that no UTF-8 XML file can hold are refused with their place") {
   // Counted by hand: the first line has 22 bytes with its end, the second 65, and 15 stand before the bad one.
   check_all({

@@ -2,7 +2,6 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
-#include <ctime>
 #include <sstream>
 #include <string>
 #include <vector>
@@ -219,13 +218,12 @@ TEST_CASE("a foreign attribute comes back on its element, whichever that is") {
   CHECK(elements > 30);
 }
 
-// Each kept thing was once looked for from the start of the file: 40,000 took nine seconds to save, and their findings
-// as much memory again.
-TEST_CASE("tens of thousands of unknown elements are told in short, and saved in no time") {
+// Each of 40,000 unknown elements had a finding of its own, which took as much memory again as the event. (How long they
+// take is measured in tests/bench/files_bench.cpp.)
+TEST_CASE("tens of thousands of unknown elements are told in short, and all of them saved") {
   std::string unknown;
   for (int i = 0; i < 40'000; ++i) unknown += "  <x" + std::to_string(i) + "/>\n";
   const ScratchFolder folder;
-  const std::clock_t start = std::clock();  // of this process: other work on the machine does not count
   const auto opened = read_event(event_with(unknown), "f");
   REQUIRE(opened.error == "");
   REQUIRE(opened->findings.size() == 1001);
@@ -233,6 +231,5 @@ TEST_CASE("tens of thousands of unknown elements are told in short, and saved in
   Event event = opened->event;
   event.title = "edited";
   CHECK(save_event(folder / "e", event, &*opened) == std::nullopt);
-  CHECK(static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC < 2);
   CHECK(holds(contents(folder / "e"), unknown));
 }

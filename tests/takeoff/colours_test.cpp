@@ -104,9 +104,20 @@ TEST_CASE("colours that no palette has are told with what was meant") {
     // Nothing of the third slot is to be bought.
     CHECK(findings[i].weight == (i == 2 ? Weight::warning : Weight::problem));
   }
-  CHECK(findings[0].remedy == "Did you mean \"ivory\"?");
-  CHECK(findings[1].remedy == "Did you mean \"house\"?");
-  CHECK(findings[2].remedy == "Choose a colour: ivory, deep-green, coral.");
+  CHECK(findings[0].remedy == "Did you mean \"ivory\"? 'quadrille palettes' lists all of them.");
+  CHECK(findings[1].remedy == "Did you mean \"house\"? 'quadrille palettes' lists all of them.");
+  CHECK(findings[2].remedy == "Choose a colour, such as deep-green. 'quadrille palettes' lists all of them.");
+}
+
+// A colour was once looked for by its letters only, and "bottle-green" was offered whatever stands first in the palette.
+TEST_CASE("a colour that shares a word with what was wanted is offered before others") {
+  const auto remedy_for = [](const std::string& wanted) {
+    return check_colours(event_with_colours({{"house", wanted}}), built_with({1}), two_palettes()).at(0).remedy;
+  };
+  CHECK(remedy_for("bottle-green").starts_with("Choose a colour, such as deep-green."));
+  CHECK(remedy_for("green").starts_with("Choose a colour, such as deep-green."));
+  CHECK(remedy_for("greenish").starts_with("Choose a colour, such as ivory, deep-green, coral."));
+  CHECK(remedy_for("--").starts_with("Choose a colour, such as ivory, deep-green, coral."));
 }
 
 TEST_CASE("a palette that the event lists in vain is told") {
