@@ -1,6 +1,5 @@
 // quadrille stand: at which gust each piece fails, by what, and what would make it stand; as text or JSON.
 #include <algorithm>
-#include <cmath>
 #include <ostream>
 
 #include "sdk/number.hpp"
@@ -119,8 +118,8 @@ class Printer {
     out_ << "bears " << (answer.limit_beyond ? "more than " : "") << speed(answer.limit_gust_m_s);
     if (!answer.governing.code.empty())
       out_ << "; first to fail: " << answer.governing.code
-           << (answer.governing.where.empty() ? "" : ", " + answer.governing.where) << ", in wind from "
-           << print_fixed(std::fmod(answer.governing.direction_deg + 180, 360), 1) << "°";
+           << (answer.governing.where.empty() ? "" : ", " + answer.governing.where) << ", in wind "
+           << wind_words(answer.governing.direction_deg);
     out_ << ".\n";
     if (answer.outdoors)
       out_ << "  watch it from " << speed(answer.watch_m_s) << ", take it down at " << speed(answer.take_down_m_s)

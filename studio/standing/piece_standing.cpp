@@ -25,7 +25,7 @@ void take_round(const StandingCase::AllRound& round, const StandingCase& its, Pi
   std::ranges::sort(answer.checks, std::ranges::greater{}, &StandingCheck::utilisation);
   answer.direction_deg = round.direction_deg;
   answer.converged = round.stands;
-  answer.reason = round.worst.reason;
+  answer.reason = round.reason;
   answer.top_displacement_m = round.farthest_m;
   const Equilibrium& state = round.worst.state;
   for (std::size_t i = 0; i < state.supports.size(); ++i)

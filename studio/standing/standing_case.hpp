@@ -60,6 +60,7 @@ class StandingCase {
     double needed_on_plate_kg =
         0;  ///< mass of plate and ballast on each foot that would keep all plates down and still
     bool stands = true;
+    std::string reason;  ///< why not, from the first direction in which it does not
     double farthest_m = 0;  ///< how far any point of the frame moves, in any direction
   };
   AllRound all_round(double gust_m_s);

@@ -19,6 +19,14 @@ Vec3 wind_way(double direction_deg) {
   return to_picounit(Vec3(std::cos(angle), std::sin(angle), 0));
 }
 
+std::string wind_words(double direction_deg) {
+  constexpr std::array<const char*, 8> words{
+      "from the left",  "from the front on the left", "from the front", "from the front on the right",
+      "from the right", "from behind on the right",   "from behind",    "from behind on the left"};
+  const double turned = std::fmod(std::fmod(direction_deg, 360) + 360, 360);
+  return words[static_cast<std::size_t>(std::lround(turned / 45)) % words.size()];
+}
+
 Vec3 cross_flow_force(const Vec3& along, double diameter_m, const Vec3& way, double pressure_pa, double coefficient) {
   const double length = along.norm();
   if (length <= 0) return Vec3::Zero();

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <string>
 #include <string_view>
 
 #include "sdk/vec.hpp"
@@ -48,6 +49,10 @@ constexpr double velocity_pressure_pa(double gust_m_s, double air_kg_m3) {
 
 /// The way the wind blows, as a unit vector: 0° blows to the right, 90° away from the audience (onto the front).
 Vec3 wind_way(double direction_deg);
+
+/// Where a wind of that direction comes from, as a person who faces the piece says it: "from the front", "from behind on
+/// the left".
+std::string wind_words(double direction_deg);
 
 /// Force [N] on a bare straight round member that leans in the wind: `along` from end to end [m], `diameter_m` across,
 /// `coefficient` for a cylinder across the wind. Only the velocity across the member counts (the cross-flow principle

@@ -46,7 +46,7 @@ void FrameAssembly::add_parts() {
     part.turn_from = element.hinge_from ? turns_++ : element.from;
     part.turn_to = element.hinge_to ? turns_++ : element.to;
     shortest_m_ = std::min(shortest_m_, beam.length);
-    stiffest_axial_n_ = std::max(stiffest_axial_n_, beam.axial);
+    stiffest_n_ = std::max({stiffest_n_, beam.axial, 12 * beam.bending / (beam.length * beam.length)});
     for (const auto& [node, turn] :
          {std::pair<std::size_t, std::size_t>{element.from, part.turn_from}, {element.to, part.turn_to}}) {
       if (turn < nodes) continue;

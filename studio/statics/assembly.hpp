@@ -38,7 +38,8 @@ class FrameAssembly {
   std::size_t turn_index(std::size_t turn) const { return 3 * (model_.nodes.size() + turn); }
   double size_m() const { return size_m_; }          ///< diagonal of the box around the drawn frame and anchors
   double shortest_m() const { return shortest_m_; }  ///< length of the shortest element
-  double stiffest_axial_n() const { return stiffest_axial_n_; }  ///< largest EA of an element
+  /// The largest of EA and 12 EI/L² of an element: what its force changes by when it is strained, or turned, by 1.
+  double stiffest_n() const { return stiffest_n_; }
   std::size_t turns() const { return turns_; }
 
   FrameState drawn() const;
@@ -124,7 +125,7 @@ class FrameAssembly {
   int free_size_ = 0;
   Eigen::SparseMatrix<double> pattern_;
   std::vector<std::array<int, 6>> turn_slots_;  ///< of the 3×3 block of each node's turn, lower triangle
-  double size_m_ = 0, shortest_m_ = 0, stiffest_axial_n_ = 0;
+  double size_m_ = 0, shortest_m_ = 0, stiffest_n_ = 0;
 };
 
 }  // namespace quadrille

@@ -43,7 +43,7 @@ bool Balance::residual(const LoadPath& path, double factor, const FrameState& st
     residual.force(free) = force;
     residual.largest = std::max(residual.largest, std::abs(force) / (i < frame_.turn_index(0) ? 1 : frame_.size_m()));
   }
-  const double rounding = 1e-15 * frame_.stiffest_axial_n() * (1 + largest_shift(state) / frame_.shortest_m());
+  const double rounding = 2e-15 * frame_.stiffest_n() * (1 + largest_shift(state) / frame_.shortest_m());
   residual.allowed =
       std::max(1e-8 * (load_scale(frame_, path, factor) + forces_.bending_nm / frame_.size_m()), rounding);
   return std::isfinite(residual.largest);

@@ -91,8 +91,9 @@ struct CriticalLoad {
 /// The analysis of one model: numbering and sparsity are worked out once, then any number of loads. One object belongs to
 /// one thread; it keeps nothing from one load to the next.
 /// Converged means: every force out of balance is below 1e-8 of the load scale (the sum of all pushes, moments by the size
-/// of the frame, and the largest bending moment by that size), or below what rounding leaves of the axial forces where
-/// that is more (1e-15 of EA, times displacement over element length); and the tangent stiffness is positive definite.
+/// of the frame, and the largest bending moment by that size), or below what rounding leaves of the elements' forces where
+/// that is more (2e-15 of the larger of EA and 12 EI/L², times displacement over element length); and the tangent
+/// stiffness is positive definite.
 class FrameAnalysis {
  public:
   explicit FrameAnalysis(FrameModel model);

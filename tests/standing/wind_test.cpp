@@ -58,6 +58,15 @@ TEST_CASE("ASCE 7's velocity pressure is ours with its exposure factor and its d
             doctest::Approx(table.number(row, column)).epsilon(2e-3));
 }
 
+TEST_CASE("a wind is named by where it comes from, for one who faces the piece") {
+  // 90° blows away from the audience: it comes from the front; 0° blows to the right: it comes from the left.
+  CHECK(wind_words(90) == "from the front");
+  CHECK(wind_words(0) == "from the left");
+  CHECK(wind_words(225) == "from behind on the right");
+  CHECK(wind_words(-45) == "from behind on the left");
+  CHECK(wind_words(359) == "from the left");
+}
+
 TEST_CASE("only the wind across a member pushes it, and square on it") {
   const Vec3 way = wind_way(0);
   // 60° from the wind: cos² of the angle between wind and the normal, by hand.
