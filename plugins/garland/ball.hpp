@@ -17,6 +17,7 @@ struct Ball {
   double radius = 0;           ///< m
   double at = 0;               ///< arc length [m] of its neck on the line; of a filler, where it sits
   double along = 0;            ///< arc length [m] of the place of the line nearest to its centre
+  double off = 0;              ///< how far its centre lies to the side of the line there, in the elevation [m]
   int carries = 0;             ///< the side whose outline it is to carry: +1 up, −1 down, 0 neither
   std::size_t size = 0;        ///< index into the mix
   std::uint32_t cluster = 0;   ///< from 1; 0 for a filler
@@ -48,6 +49,8 @@ struct Request {
 
   /// Thickness [m] asked at a share of the line from 0 to 1.
   double thickness_at(double share) const { return thickness + (thickness_end - thickness) * share; }
+  /// True where a wall leaves no room for a whole round garland.
+  bool halved() const { return wall && wall_room < (thickness > thickness_end ? thickness : thickness_end) / 2; }
   double largest() const { return mix.front().inflated_m; }
 };
 

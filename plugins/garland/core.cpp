@@ -23,15 +23,11 @@ class Stretch {
 
   double at(double along) const { return factors_[station(along)]; }
   void mark_pressed(double along) { pressed_[station(along)] = true; }
-  /// Widens what is marked; false where nothing is.
-  bool widen() {
-    bool widened = false;
-    for (std::size_t i = 0; i < factors_.size(); ++i) {
+  /// Widens what is marked.
+  void widen() {
+    for (std::size_t i = 0; i < factors_.size(); ++i)
       if (pressed_[i]) factors_[i] *= 1.05;
-      widened = widened || pressed_[i];
-    }
     pressed_.assign(pressed_.size(), false);
-    return widened;
   }
 
  private:
@@ -86,13 +82,13 @@ Laid next_cluster(const Request& request, SizeSequence& sequence, const std::vec
 std::vector<double> turns_of(const Request& request, const std::vector<Ball>& cluster, double start) {
   double total = 0;
   for (const Ball& ball : cluster) total += ball.radius;
-  const double room = request.wall ? pi : 2 * pi;
+  const double room = request.halved() ? pi : 2 * pi;
   std::vector<double> turns;
   double used = 0;
   for (const Ball& ball : cluster) {
     double turn = start + room * (used + ball.radius / 2 - cluster.front().radius / 2) / total;
     // What points to the wall comes in again from the other side.
-    if (request.wall) turn -= pi * std::floor(turn / pi + 0.5);
+    if (request.halved()) turn -= pi * std::floor(turn / pi + 0.5);
     turns.push_back(turn);
     used += ball.radius;
   }
@@ -109,8 +105,8 @@ void place_cluster(std::vector<Ball>& cluster, const Request& request, const Cur
     ball.at = at;
     ball.neck = neck;
     ball.axis = axis;
-    // Neighbours start a little before and behind each other, so that relaxing has a way to go.
-    const double lean = (place % 2 == 0 ? 1 : -1) * (request.wall ? 0.4 : 0.2) * ball.radius;
+    // Those opposite start a little before and behind each other, so that relaxing has a way to go.
+    const double lean = (place % 4 == 0 || place % 4 == 3 ? 1 : -1) * (request.halved() ? 0.4 : 0.2) * ball.radius;
     ball.centre = to_nanometre(Vec3(neck + out * direction_about(axis, turns[place]) + lean * axis));
     ball.place = static_cast<std::uint32_t>(place);
   }
@@ -125,26 +121,38 @@ class Headings {
   double next(std::vector<Ball>& cluster, double at) {
     const double thickness = request_.thickness_at(at / line_.length_m());
     const double jitter = chance_.within(-0.25, 0.25);
-    const int side = last_[0] <= last_[1] ? 1 : -1;  // the one that has waited longer
-    if (!carry(cluster.front(), side, at, thickness)) return 0.8 * jitter;
-    // Where it is thin, smaller ones reach the outline too: the one opposite carries the other side.
-    if (!request_.wall) carry(cluster[cluster.size() / 2], -side, at, thickness);
-    return -side * pi / 2 * (request_.wall ? 0.85 : 1) + 0.6 * jitter;  // to the side, on a wall a little to the front
+    // Equal balls all reach the outline and nest in the creases of the cluster before.
+    if (request_.mix.size() == 1)
+      return 0.4 * jitter + (nested_ = !nested_) * pi / request_.core / (request_.halved() ? 2 : 1);
+    // The side that has waited longer; by turns where both have waited as long.
+    const int side = last_[0] < last_[1] ? 1 : last_[1] < last_[0] ? -1 : -last_side_;
+    if (at - last_[side > 0 ? 0 : 1] < 0.45 * thickness || !carry(cluster.front(), side, at, thickness))
+      return 0.8 * jitter;
+    last_side_ = side;
+    // Smaller ones may reach the outline too: the one opposite carries the other side, and in clusters made smaller where
+    // it is thin every other one.
+    const bool thin = cluster.size() < static_cast<std::size_t>(request_.core);
+    if (!request_.halved() && !thin) carry(cluster[cluster.size() / 2], -side, at, thickness);
+    for (std::size_t i = 1; thin && i < cluster.size(); ++i)
+      carry(cluster[i], i % 2 == 0 ? side : -side, at, thickness);
+    return -side * pi / 2 * (request_.halved() ? 0.85 : 1) +
+           0.6 * jitter;  // to the side, on a wall a little to the front
   }
 
  private:
   bool carry(Ball& ball, int side, double at, double thickness) {
-    double& last = last_[side > 0 ? 0 : 1];
-    if ((1 + farthest_share) * ball.radius <= 0.99 * thickness / 2 || at - last < 0.45 * thickness) return false;
+    if ((1 + farthest_share) * ball.radius <= 0.99 * thickness / 2) return false;
     ball.carries = side;
-    last = at;
+    last_[side > 0 ? 0 : 1] = at;
     return true;
   }
 
   const Request& request_;
   const Curve& line_;
   Random chance_;
-  double last_[2] = {-1e9, -1e9 + 1};
+  bool nested_ = true;
+  int last_side_ = -1;
+  double last_[2] = {-1e9, -1e9};
 };
 
 std::vector<Ball> lay_core(const Request& request, const Curve& line, const CoreSizes& sizes, const Stretch& stretch) {
@@ -180,23 +188,22 @@ std::vector<Ball> lay_core(const Request& request, const Curve& line, const Core
   return core;
 }
 
-/// Stretches the spacing where balls press too deep; false where so few do that they are better left out.
-bool give_room(Stretch& stretch, const std::vector<Ball>& balls) {
-  std::size_t pressed = 0;
-  for (const Pair& pair : neighbours(balls, 0)) {
-    if (press(balls[pair.a], balls[pair.b]) <= deepest_core) continue;
-    stretch.mark_pressed(balls[pair.a].at);
-    ++pressed;
-  }
-  return pressed > balls.size() / 50 && stretch.widen();
+/// The pairs that press too deep.
+std::vector<Pair> pressed_pairs(const std::vector<Ball>& balls) {
+  std::vector<Pair> pairs = neighbours(balls, 0);
+  std::erase_if(pairs, [&](const Pair& pair) { return press(balls[pair.a], balls[pair.b]) <= deepest_core; });
+  return pairs;
 }
 
 /// Leaves out the smaller of every two balls that still press too deep: there are few of them by now.
-void drop_pressed(std::vector<Ball>& balls) {
+void leave_out(Core& core, const std::vector<Pair>& pressed) {
+  std::vector<Ball>& balls = core.balls;
   std::vector<bool> dropped(balls.size());
-  for (const Pair& pair : neighbours(balls, 0)) {
-    if (dropped[pair.a] || dropped[pair.b] || press(balls[pair.a], balls[pair.b]) <= deepest_core) continue;
-    dropped[balls[pair.a].radius < balls[pair.b].radius ? pair.a : pair.b] = true;
+  for (const Pair& pair : pressed) {
+    if (dropped[pair.a] || dropped[pair.b]) continue;
+    const std::uint32_t smaller = balls[pair.a].radius < balls[pair.b].radius ? pair.a : pair.b;
+    dropped[smaller] = true;
+    ++core.left_out[balls[smaller].size];
   }
   std::size_t kept = 0;
   for (std::size_t i = 0; i < balls.size(); ++i)
@@ -210,18 +217,23 @@ double press(const Ball& a, const Ball& b) {
   return (a.radius + b.radius - (a.centre - b.centre).norm()) / (2 * std::min(a.radius, b.radius));
 }
 
-std::vector<Ball> pack_core(const Request& request, const Curve& line) {
+Core pack_core(const Request& request, const Curve& line) {
   const CoreSizes sizes(request);
   Stretch stretch(request, line);
-  std::vector<Ball> core;
+  Core core{{}, std::vector<long>(request.mix.size())};
+  std::vector<Pair> pressed;
   constexpr int attempts = 3;
   for (int attempt = 1; attempt <= attempts; ++attempt) {
-    core = lay_core(request, line, sizes, stretch);
-    relax(core, request, line);
-    if (!give_room(stretch, core)) break;
+    core.balls = lay_core(request, line, sizes, stretch);
+    relax(core.balls, request, line);
+    pressed = pressed_pairs(core.balls);
+    // So few are better left out.
+    if (pressed.size() <= 3 + core.balls.size() / 25) break;
+    for (const Pair& pair : pressed) stretch.mark_pressed(core.balls[pair.a].at);
+    stretch.widen();
   }
-  drop_pressed(core);
-  for (Ball& ball : core) ball.along = nearest_along(ball.centre, line, ball.at, 2 * ball.radius);
+  leave_out(core, pressed);
+  for (Ball& ball : core.balls) locate(ball, line);
   return core;
 }
 

@@ -7,9 +7,14 @@
 
 namespace quadrille::garland {
 
+struct Core {
+  std::vector<Ball> balls;
+  std::vector<long> left_out;  ///< by size: balls that found no room on the line
+};
+
 /// Clusters of the core along the line, relaxed: no pair overlaps deeper than `deepest_core` of the smaller diameter, and
 /// on both sides some reach the outline that is asked. Takes time and memory in proportion to the number of balloons.
-std::vector<Ball> pack_core(const Request& request, const Curve& line);
+Core pack_core(const Request& request, const Curve& line);
 
 inline constexpr double deepest_core = 0.11;
 

@@ -1,4 +1,5 @@
 // The line of a garland: smooth, straight or hanging.
+#include <algorithm>
 #include <boost/math/tools/roots.hpp>
 #include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
@@ -25,8 +26,20 @@ Vec3 catmull_rom(const Vec3& a, const Vec3& b, const Vec3& c, const Vec3& d, dou
   return between(between(ab, bc, t0, t2), between(bc, cd, t1, t3), t1, t2);
 }
 
+/// The polygon of the points in small steps, so that its direction is that of the side everywhere but at the corners.
+std::vector<Vec3> straight(const std::vector<Vec3>& points) {
+  std::vector<Vec3> line{points.front()};
+  for (std::size_t i = 1; i < points.size(); ++i) {
+    const Vec3 side = points[i] - points[i - 1];
+    const int steps = std::max(1, static_cast<int>(std::ceil(side.norm() / step_m)));
+    for (int k = 1; k < steps; ++k) line.push_back(to_nanometre(Vec3(points[i - 1] + side * k / steps)));
+    line.push_back(points[i]);
+  }
+  return line;
+}
+
 std::vector<Vec3> smooth(const std::vector<Vec3>& points) {
-  if (points.size() == 2) return points;
+  if (points.size() == 2) return straight(points);
   const std::size_t last = points.size() - 1;
   // The ends are continued straight on.
   const auto at = [&](std::size_t i, bool before, bool after) -> Vec3 {
@@ -44,11 +57,9 @@ std::vector<Vec3> smooth(const std::vector<Vec3>& points) {
   return line;
 }
 
-}  // namespace
-
 /// A chain between the ends, `slack` times as long as their distance: z = a cosh(u/a) with the a for which the arc over
 /// the horizontal distance l has its length s: √(s² − h²) = 2a sinh(l/2a). Source: the catenary, any handbook of statics.
-static std::vector<Vec3> hanging(const Vec3& from, const Vec3& to, double slack) {
+std::vector<Vec3> hanging(const Vec3& from, const Vec3& to, double slack) {
   const Vec3 along(to.x() - from.x(), to.y() - from.y(), 0);
   const double l = along.norm(), h = to.z() - from.z(), s = slack * (to - from).norm();
   if (l < 1e-3)
@@ -74,10 +85,19 @@ static std::vector<Vec3> hanging(const Vec3& from, const Vec3& to, double slack)
   return line;
 }
 
+}  // namespace
+
 Curve course_of(const Request& request) {
   const Curve curve(request.hanging    ? hanging(request.points.front(), request.points.back(), request.slack)
-                    : request.straight ? request.points
+                    : request.straight ? straight(request.points)
                                        : smooth(request.points));
+  double lowest = 0;
+  for (const Vec3& point : curve.points()) lowest = std::min(lowest, point.z());
+  if (lowest < 0 && request.hanging)
+    throw Infeasible("slack", "The garland would hang " + print_both(-lowest) +
+                                  " below the floor: give it less slack or hang its ends higher.");
+  if (lowest < 0)
+    throw Infeasible("path", "The path runs " + print_both(-lowest) + " below the floor: raise its points.");
   if (curve.length_m() < request.mix.front().inflated_m)
     throw Infeasible("path", "The path is " + print_both(curve.length_m()) +
                                  " long and carries no cluster of balloons of " +

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <utility>
 
 #include "plugins/garland/filling.hpp"
 #include "plugins/garland/sizes.hpp"
@@ -36,11 +37,10 @@ std::vector<std::size_t> smallest_first(const std::vector<double>& shares) {
   return sizes;
 }
 
-/// Fillers before the line where it shows. A size that the mix has no filler for serves too where no other covers the
-/// place; a few of them do not change its shares.
-void hide_line(std::vector<Ball>& balls, Filling& filling, std::vector<long>& wanted,
-               const std::vector<std::size_t>& sizes, const Curve& line) {
-  const std::vector<BarePlace> bare = bare_stations(balls, line);
+/// Fillers before the line at the places where it is bare; those that still are afterwards. A size that the mix has no
+/// filler for serves too where no other covers the place; a few of them do not change its shares.
+std::vector<BarePlace> hide_line(std::vector<Ball>& balls, Filling& filling, std::vector<long>& wanted,
+                                 const std::vector<std::size_t>& sizes, const std::vector<BarePlace>& bare) {
   std::vector<bool> covered(bare.size());
   for (std::size_t first = 0; first < bare.size(); ++first) {
     if (covered[first]) continue;
@@ -55,11 +55,17 @@ void hide_line(std::vector<Ball>& balls, Filling& filling, std::vector<long>& wa
       if (covered[first]) break;
     }
   }
+  std::vector<BarePlace> left;
+  for (std::size_t i = 0; i < bare.size(); ++i)
+    if (!covered[i]) left.push_back(bare[i]);
+  return left;
 }
 
-/// Where the garland falls short of its thickness on one side, fillers there that carry the outline.
-void fill_outline(std::vector<Ball>& balls, Filling& filling, std::vector<long>& wanted,
+/// Where the garland falls short of its thickness on one side, fillers there that carry the outline; false where none
+/// could be added.
+bool fill_outline(std::vector<Ball>& balls, Filling& filling, std::vector<long>& wanted,
                   const std::vector<std::size_t>& sizes, const Request& request, const Curve& line) {
+  const std::size_t before = balls.size();
   double filled[2] = {-1e9, -1e9};
   for (const Shortfall& gap : shortfalls(balls, request, line)) {
     // The one before may serve this place too.
@@ -73,6 +79,7 @@ void fill_outline(std::vector<Ball>& balls, Filling& filling, std::vector<long>&
       break;
     }
   }
+  return balls.size() > before;
 }
 
 /// Fillers into creases of three until all that are wanted are in; where those run out, on top of two.
@@ -83,7 +90,8 @@ void fill_creases(std::vector<Ball>& balls, Filling& filling, std::vector<long>&
       const auto before = static_cast<std::uint32_t>(balls.size());
       // Largest first: small ones still find room beside them.
       for (std::size_t size = 0; size < wanted.size(); ++size) {
-        if (wanted[size] <= 0) continue;
+        // A few are not worth looking everywhere.
+        if (wanted[size] <= static_cast<long>(balls.size() / 200)) continue;
         const std::vector<Seat> seats = of_three ? filling.in_creases(size, since) : filling.on_pairs(size, since);
         for (const std::uint32_t i : even_order(seats, request.thickness_at(0.5))) {
           if (wanted[size] <= 0) break;
@@ -99,22 +107,28 @@ void fill_creases(std::vector<Ball>& balls, Filling& filling, std::vector<long>&
 
 }  // namespace
 
-void add_fillers(std::vector<Ball>& balls, const Request& request, const Curve& line) {
+std::vector<Ball> add_fillers(Core core, const Request& request, const Curve& line) {
+  std::vector<Ball> balls = std::move(core.balls);
   const std::vector<double> shares = filler_shares(request);
   double filled = 0;
   for (const double share : shares) filled += share;
-  if (filled <= 0) return;
-  const auto core = static_cast<double>(balls.size());
+  if (filled <= 0) return balls;
+  auto laid = static_cast<double>(balls.size());
+  for (const long left_out : core.left_out) laid += static_cast<double>(left_out);
   std::vector<long> wanted;
-  for (const double share : shares) wanted.push_back(std::lround(core * share / (1 - filled)));
+  for (std::size_t size = 0; size < shares.size(); ++size)
+    wanted.push_back(std::lround(laid * shares[size] / (1 - filled)) + core.left_out[size]);
   Filling filling(balls, request, line);
   const std::vector<std::size_t> sizes = smallest_first(shares);
   fill_outline(balls, filling, wanted, sizes, request, line);
-  hide_line(balls, filling, wanted, sizes, line);
+  std::vector<BarePlace> bare = hide_line(balls, filling, wanted, sizes, bare_stations(balls, line));
   fill_creases(balls, filling, wanted, request);
   // Fillers give others a hold, where there was none before.
-  for (int round = 0; round < 3; ++round) fill_outline(balls, filling, wanted, sizes, request, line);
-  hide_line(balls, filling, wanted, sizes, line);
+  for (int round = 0; round < 3; ++round)
+    if (!fill_outline(balls, filling, wanted, sizes, request, line)) break;
+  std::erase_if(bare, [&](const BarePlace& place) { return filling.covers_place(place); });
+  hide_line(balls, filling, wanted, sizes, bare);
+  return balls;
 }
 
 }  // namespace quadrille::garland

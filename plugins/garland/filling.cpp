@@ -109,7 +109,7 @@ std::vector<Seat> Filling::on_pairs(std::size_t size, std::uint32_t since) {
       const Vec3 on_line = line_.point((near.along + ball.along) / 2);
       // Outward from the line, and to the front; before a wall rather to the sides, where there is room.
       Vec3 out = (ball.centre + near.centre) / 2 - on_line;
-      out.y() -= (request_.wall ? 0.1 : 0.5) * request_.largest();
+      out.y() -= (request_.halved() ? 0.1 : 0.5) * request_.largest();
       const auto rim = outermost_on_two(ball.centre, glued_distance(radius, ball.radius), near.centre,
                                         glued_distance(radius, near.radius), out);
       if (!rim) continue;
@@ -146,7 +146,6 @@ std::optional<Seat> Filling::at_outline(const Shortfall& gap, std::size_t size) 
   const double radius = radius_of(size), half = request_.thickness_at(gap.at / line_.length_m()) / 2;
   if (radius > half) return std::nullopt;
   const Vec3 on_line = line_.point(gap.at), side = across(line_.tangent(gap.at));
-  if (side.squaredNorm() < 0.5) return std::nullopt;
   std::vector<Near> near;
   gather(on_line + gap.side * (half - radius) * side, radius + 0.7 * half, near);
   const auto rating = [&](Seat& seat) {
@@ -157,7 +156,7 @@ std::optional<Seat> Filling::at_outline(const Shortfall& gap, std::size_t size) 
     return 2 - aside / half - 0.5 * std::max(0.0, seat.centre.y() - on_line.y()) / half;
   };
   // What stays below the outline gives others a hold that reach it later.
-  for (const double share : {1.0, 0.96, 0.9, 0.8})
+  for (const double share : {1.0, 0.96, 0.9, 0.8, 0.65, 0.5})
     if (auto seat = on_two(near, radius, side, side.dot(on_line) + gap.side * (share * half - radius), rating))
       return seat;
   return std::nullopt;
@@ -179,6 +178,11 @@ std::optional<Seat> Filling::before(const BarePlace& bare, std::size_t size) con
   });
 }
 
+bool Filling::covers_place(const BarePlace& bare) const {
+  // Only balls near the line in depth too are looked at: those that were put before it.
+  return grid_.near(bare.place, [&](std::uint32_t j) { return covers(balls_[j], bare.place); });
+}
+
 bool Filling::add(const Seat& seat, std::size_t size) {
   const double radius = radius_of(size);
   if (!is_free(seat.centre, radius)) return false;
@@ -186,7 +190,8 @@ bool Filling::add(const Seat& seat, std::size_t size) {
   ball.centre = to_nanometre(seat.centre);
   ball.neck = to_nanometre(seat.glue);
   ball.radius = radius;
-  ball.along = nearest_along(ball.centre, line_, seat.along, 2 * radius);
+  ball.at = seat.along;
+  locate(ball, line_);
   ball.at = ball.along;
   ball.size = size;
   ball.role = Role::filler;

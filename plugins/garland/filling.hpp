@@ -41,6 +41,9 @@ class Filling {
   /// Touching two balls, before a place of the line that shows.
   std::optional<Seat> before(const BarePlace& bare, std::size_t size) const;
 
+  /// True where some ball hides a place of the line.
+  bool covers_place(const BarePlace& bare) const;
+
   /// False where the seat is taken by now.
   bool add(const Seat& seat, std::size_t size);
 

@@ -8,6 +8,7 @@
 #include "plugins/garland/measure.hpp"
 #include "plugins/garland/pack.hpp"
 #include "plugins/garland/parameters.hpp"
+#include "plugins/garland/sizes.hpp"
 #include "sdk/dressing.hpp"
 #include "sdk/hidden.hpp"
 #include "sdk/piece.hpp"
@@ -78,12 +79,8 @@ void add_facts(Piece& piece, const std::vector<Ball>& balls, const Request& requ
   add("mass_kg", mass);
 }
 
-void add_warnings(Piece& piece, const std::vector<Ball>& balls, const Request& request, const Curve& line) {
-  const HiddenSpine hidden = hidden_spine(piece.spine, piece.balloons);
-  if (hidden.share < 0.95)
-    warn(piece, "filler",
-         "The line shows: " + print_fixed(100 * hidden.share, 0) +
-             " % of it is hidden. More fillers, more balloons per cluster or a lower tightness hide it.");
+/// Where the thickness misses most what is asked, and what is to blame there: the floor, a corner or the mix.
+void warn_of_thickness(Piece& piece, const std::vector<Ball>& balls, const Request& request, const Curve& line) {
   double worst = 0, where = 0;
   const auto places = thickness_places(line);
   const auto thickness = thickness_along(balls, request, line, places);
@@ -91,18 +88,35 @@ void add_warnings(Piece& piece, const std::vector<Ball>& balls, const Request& r
     const double miss = std::abs(thickness[i] / request.thickness_at(places[i] / line.length_m()) - 1);
     if (miss > worst) worst = miss, where = places[i];
   }
-  if (worst > 0.15)
-    warn(piece, "thickness",
-         "The thickness misses what is asked by " + print_fixed(100 * worst, 0) + " % at " + print_both(where) +
-             " along the line: the mix has too few balloons of a size that carries it.");
-  for (std::size_t size = 0; size < request.mix.size(); ++size) {
+  if (worst <= 0.1) return;
+  const double half = request.thickness_at(where / line.length_m()) / 2;
+  const std::string misses = "The thickness misses what is asked by " + print_fixed(100 * worst, 0) + " % at " +
+                             print_both(where) + " along the line: ";
+  if (line.point(where).z() < half)
+    warn(piece, "path", misses + "the floor is nearer to the line than half the thickness. Raise the path there.");
+  else if (line.tangent(where - half).dot(line.tangent(where + half)) < 0.7)
+    warn(piece, "path", misses + "the path turns too sharply for so thick a garland. Round the corner off.");
+  else
+    warn(piece, "thickness", misses + "the mix has too few balloons of a size that carries it.");
+}
+
+void add_warnings(Piece& piece, const std::vector<Ball>& balls, const Request& request, const Curve& line) {
+  const HiddenSpine hidden = hidden_spine(piece.spine, piece.balloons);
+  if (hidden.share < 0.95)
+    warn(piece, "filler",
+         "The line shows: " + print_fixed(100 * hidden.share, 0) +
+             " % of it is hidden. More fillers, more balloons per cluster or a lower tightness hide it.");
+  warn_of_thickness(piece, balls, request, line);
+  const std::vector<double> fillers = filler_shares(request);
+  for (std::size_t size = 0; balls.size() >= 100 && size < request.mix.size(); ++size) {
     const double share =
         static_cast<double>(std::ranges::count(balls, size, &Ball::size)) / static_cast<double>(balls.size());
-    if (balls.size() >= 100 && std::abs(share - request.mix[size].share) > 0.03)
-      warn(piece, "mix",
-           "Balloons of " + print_number(request.mix[size].nominal_in) + " in come to " + print_fixed(100 * share, 0) +
-               " %, not " + print_fixed(100 * request.mix[size].share, 0) +
-               " %: the creases do not take more fillers of that size.");
+    if (request.mix[size].share - share <= 0.03) continue;
+    warn(piece, "mix",
+         "Balloons of " + print_number(request.mix[size].nominal_in) + " in come to " + print_fixed(100 * share, 0) +
+             " %, not " + print_fixed(100 * request.mix[size].share, 0) + " %: " +
+             (fillers[size] > 0 ? "the creases do not take more fillers of that size."
+                                : "the line does not take more of that size. More thickness gives them room."));
   }
 }
 

@@ -13,35 +13,39 @@ namespace {
 /// The elevation without its depth.
 Vec3 flat(const Vec3& p) { return {p.x(), 0, p.z()}; }
 
-/// How far a ball reaches beyond the asked outline on either side, at its place along the line.
-struct Reach {
-  double along = 0;
-  double above = 0, below = 0;  ///< m, negative where it stays within
+/// Where a ball is in the elevation: along the line and aside of it.
+struct Aside {
+  double along = 0, off = 0, radius = 0;
 };
 
-std::vector<Reach> reaches_of(const std::vector<Ball>& balls, const Request& request, const Curve& line) {
-  std::vector<Reach> reaches;
-  reaches.reserve(balls.size());
-  for (const Ball& ball : balls) {
-    const double off = side_of_line(ball.centre, line, ball.along);
-    const double half = request.thickness_at(ball.along / line.length_m()) / 2;
-    reaches.push_back({ball.along, off + ball.radius - half, ball.radius - off - half});
-  }
-  std::ranges::stable_sort(reaches, {}, &Reach::along);
-  return reaches;
+std::vector<Aside> asides_of(const std::vector<Ball>& balls) {
+  std::vector<Aside> asides;
+  asides.reserve(balls.size());
+  for (const Ball& ball : balls) asides.push_back({ball.along, ball.off, ball.radius});
+  std::ranges::stable_sort(asides, {}, &Aside::along);
+  return asides;
 }
 
-/// The farthest reach within half a thickness to either side of a place; the outline itself lacks a whole half thickness
-/// where nothing is.
-Reach extent_at(const std::vector<Reach>& reaches, const Request& request, const Curve& line, double along) {
-  const double half = request.thickness_at(along / line.length_m()) / 2;
-  Reach extent{along, -half, -half};
-  auto reach = std::ranges::lower_bound(reaches, along - half, {}, &Reach::along);
-  for (; reach != reaches.end() && reach->along <= along + half; ++reach) {
-    extent.above = std::max(extent.above, reach->above);
-    extent.below = std::max(extent.below, reach->below);
+/// How far the garland reaches beyond the asked outline on either side [m], negative where it stays within.
+struct Reach {
+  double above = 0, below = 0;
+};
+
+/// The farthest reach within half a thickness to either side of a place, also of balls that only lean into that stretch;
+/// a whole half thickness is lacking where nothing is.
+Reach reach_at(const std::vector<Aside>& asides, const Request& request, const Curve& line, double along) {
+  const double half = request.thickness_at(along / line.length_m()) / 2, farthest = half + request.largest() / 2;
+  Reach reach{-half, -half};
+  auto aside = std::ranges::lower_bound(asides, along - farthest, {}, &Aside::along);
+  for (; aside != asides.end() && aside->along <= along + farthest; ++aside) {
+    const double inside = std::clamp(aside->along, along - half, along + half), outside = aside->along - inside;
+    if (std::abs(outside) >= aside->radius) continue;
+    const double tall = std::sqrt(aside->radius * aside->radius - outside * outside);
+    const double asked = request.thickness_at(std::clamp(inside / line.length_m(), 0.0, 1.0)) / 2;
+    reach.above = std::max(reach.above, tall + aside->off - asked);
+    reach.below = std::max(reach.below, tall - aside->off - asked);
   }
-  return extent;
+  return reach;
 }
 
 }  // namespace
@@ -104,7 +108,7 @@ Overlaps overlaps_of(const std::vector<Ball>& balls, const Request& request) {
 Vec3 across(const Vec3& tangent) {
   const Vec3 side(-tangent.z(), 0, tangent.x());
   const double length = side.norm();
-  return length > 1e-9 ? Vec3(side / length) : Vec3::Zero();
+  return length > 1e-9 ? Vec3(side / length) : Vec3::UnitZ();
 }
 
 double side_of_line(const Vec3& point, const Curve& line, double at) {
@@ -113,35 +117,43 @@ double side_of_line(const Vec3& point, const Curve& line, double at) {
 
 double nearest_along(const Vec3& point, const Curve& line, double at, double within) {
   double along = at;
-  // Newton's steps towards where the line stands upright to the way from it; two suffice on gentle bends.
-  for (int step = 0; step < 3; ++step)
+  // Newton's steps towards where the line stands upright to the way from it; few are needed on gentle bends.
+  for (int step = 0; step < 3; ++step) {
+    const double before = along;
     along = std::clamp(along + line.tangent(along).dot(point - line.point(along)), std::max(0.0, at - within),
                        std::min(line.length_m(), at + within));
+    if (std::abs(along - before) < 1e-4) break;
+  }
   return to_nanometre(along);
 }
 
+void locate(Ball& ball, const Curve& line) {
+  ball.along = nearest_along(ball.centre, line, ball.at, 2 * ball.radius);
+  ball.off = side_of_line(ball.centre, line, ball.along);
+}
+
 std::vector<Shortfall> shortfalls(const std::vector<Ball>& balls, const Request& request, const Curve& line) {
-  const std::vector<Reach> reaches = reaches_of(balls, request, line);
+  const std::vector<Aside> asides = asides_of(balls);
   std::vector<Shortfall> found;
   const double mean = (request.thickness + request.thickness_end) / 2;
-  const int stations = std::max(8, static_cast<int>(std::ceil(4 * line.length_m() / mean)));
+  const int stations = std::max(20, static_cast<int>(std::ceil(10 * line.length_m() / mean)));
   for (int i = 0; i < stations; ++i) {
     const double along = (i + 0.5) / stations * line.length_m();
     const double allowed = -0.03 * request.thickness_at(along / line.length_m()) / 2;
-    const Reach extent = extent_at(reaches, request, line, along);
-    if (extent.above < allowed) found.push_back({along, 1});
-    if (extent.below < allowed) found.push_back({along, -1});
+    const Reach reach = reach_at(asides, request, line, along);
+    if (reach.above < allowed) found.push_back({along, 1});
+    if (reach.below < allowed) found.push_back({along, -1});
   }
   return found;
 }
 
 std::vector<double> thickness_along(const std::vector<Ball>& balls, const Request& request, const Curve& line,
                                     const std::vector<double>& places) {
-  const std::vector<Reach> reaches = reaches_of(balls, request, line);
+  const std::vector<Aside> asides = asides_of(balls);
   std::vector<double> measured;
   for (const double along : places) {
-    const Reach extent = extent_at(reaches, request, line, along);
-    measured.push_back(request.thickness_at(along / line.length_m()) + extent.above + extent.below);
+    const Reach reach = reach_at(asides, request, line, along);
+    measured.push_back(request.thickness_at(along / line.length_m()) + reach.above + reach.below);
   }
   return measured;
 }

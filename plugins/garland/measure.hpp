@@ -30,7 +30,7 @@ struct Overlaps {
 };
 Overlaps overlaps_of(const std::vector<Ball>& balls, const Request& request);
 
-/// Unit vector across the line in the elevation, upward where the line runs to the right; zero where it runs in depth.
+/// Unit vector across the line in the elevation, upward where the line runs to the right or in depth.
 Vec3 across(const Vec3& tangent);
 
 /// How far a point lies to the side of the line at arc length `at`, in the elevation: up positive where the line runs to
@@ -40,10 +40,13 @@ double side_of_line(const Vec3& point, const Curve& line, double at);
 /// Arc length [m] of the place of the line nearest to a point, looked for from `at` on, `within` to either side.
 double nearest_along(const Vec3& point, const Curve& line, double at, double within);
 
-/// Thickness [m] at arc lengths `places`: how far the garland reaches across the line to both sides in the elevation,
-/// within half a thickness to either side along the line, which is what the eye takes for the thickness of something
-/// uneven. Where a taper is asked, a ball counts by what it reaches beyond the outline at its own place. Beyond its ends
-/// the line goes on straight, so that a garland ends in a cap.
+/// Finds where along the line and how far aside a ball lies, from its `at` on.
+void locate(Ball& ball, const Curve& line);
+
+/// Thickness [m] at arc lengths `places`: how far the garland's silhouette reaches across the line to both sides in the
+/// elevation, within half a thickness to either side along the line, which is what the eye takes for the thickness of
+/// something uneven. Where a taper is asked, a balloon counts by what it reaches beyond the outline at its own place.
+/// Beyond its ends the line goes on straight, so that a garland ends in a cap.
 std::vector<double> thickness_along(const std::vector<Ball>& balls, const Request& request, const Curve& line,
                                     const std::vector<double>& places);
 

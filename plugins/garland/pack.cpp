@@ -5,6 +5,7 @@
 
 #include "plugins/garland/core.hpp"
 #include "plugins/garland/fillers.hpp"
+#include "plugins/garland/sizes.hpp"
 
 namespace quadrille::garland {
 namespace {
@@ -32,9 +33,15 @@ Request corrected(const Request& plan, const Request& request, const std::vector
     next.mix[i].share = std::max(0.2 * request.mix[i].share, plan.mix[i].share + request.mix[i].share - got[i]);
     total += next.mix[i].share;
   }
-  for (MixEntry& entry : next.mix) entry.share /= total;
+  // Of each size the same part as before serves as fillers.
+  const std::vector<double> fillers_before = filler_shares(plan);
+  double filler = 0;
+  for (std::size_t i = 0; i < got.size(); ++i) {
+    next.mix[i].share /= total;
+    filler += fillers_before[i] * next.mix[i].share / plan.mix[i].share;
+  }
   const auto fillers = static_cast<double>(std::ranges::count(balls, 0u, &Ball::cluster));
-  next.filler = std::min(plan.filler, fillers / static_cast<double>(balls.size()));
+  next.filler = std::min(filler, fillers / static_cast<double>(balls.size()));
   return next;
 }
 
@@ -42,13 +49,12 @@ Request corrected(const Request& plan, const Request& request, const std::vector
 
 std::vector<Ball> pack(const Request& request, const Curve& line) {
   constexpr double well = 0.012;
-  constexpr int attempts = 4;
+  constexpr int attempts = 6;
   Request plan = request;
   std::vector<Ball> best;
   double least = 1e300;
   for (int attempt = 0; attempt < attempts; ++attempt) {
-    std::vector<Ball> balls = pack_core(plan, line);
-    add_fillers(balls, plan, line);
+    std::vector<Ball> balls = add_fillers(pack_core(plan, line), plan, line);
     const double miss = worst_miss(shares_of(balls, request.mix.size()), request);
     plan = corrected(plan, request, balls);
     if (miss < least) {

@@ -26,10 +26,11 @@ inline constexpr quadrille_parameter parameters[] = {
         .decimals(3),
     choice("backing", "Backing", "What carries the garland.", "Path", backings),
     flag("wall", "Against a wall", "Keeps every balloon in front of the wall plane.", "Path"),
-    length("wall-y", "Wall plane", "Depth of the wall plane behind the piece's place.", "Path")
+    length("wall-y", "Wall plane",
+           "Depth of the wall plane behind the piece's place; balloons behind the line hold it off the wall.", "Path")
         .range(-60, 60)
         .display(-2, 2)
-        .standard(0.08)
+        .standard(0.16)
         .decimals(3),
     length("thickness", "Thickness", "Across the garland where it begins; 0 for what suits the mix.", "Body")
         .range(0, 3)

@@ -10,9 +10,10 @@ namespace quadrille::garland {
 namespace {
 
 constexpr double settled = 0.03;  ///< overlap at which relaxed balloons rest, share of the smaller diameter
-constexpr double well = 0.09;     ///< where hardly any pair is deeper than this: relaxed
+constexpr double well = 0.10;     ///< where hardly any pair is deeper than this: relaxed
 constexpr double skin_m = 0.03;   ///< how far balls may come nearer before neighbours are looked up again
-constexpr int rounds = 160, slide_every = 4;
+constexpr int rounds = 100, slide_every = 8, last_slide = 80, strict_rounds = 4;
+constexpr double least_lean_m = 0.002;
 
 struct Place {
   Vec3 centre;
@@ -21,11 +22,12 @@ struct Place {
 
 /// What holds a ball.
 struct Bond {
-  Vec3 neck, axis;
+  Vec3 neck;
   Vec3 side, deep;                     ///< across the line: in the elevation, and the third direction
   double out = 0, out_deep = 0;        ///< how far its centre may be off the line in these [m]
   double nearest2 = 0, farthest2 = 0;  ///< squares of the distances that its neck allows [m²]
   double carries = 0;
+  double slope = 0;  ///< by how much more or less it may be off the line a metre farther along it
 };
 
 struct Contact {
@@ -34,20 +36,36 @@ struct Contact {
   double a_gives;      ///< which part of the way a makes: the lighter one gives way
 };
 
-Bond bond_of(const Ball& ball, const Request& request, const Curve& line) {
+/// Where a cluster is tied: the same for all its balls.
+struct Tie {
+  Vec3 neck, axis, side, deep;
+  double half = 0;   ///< half the thickness there [m]
+  double slope = 0;  ///< by how much more half the thickness is a metre farther along
+};
+
+Tie tie_at(const Vec3& neck, const Vec3& axis, double at, const Request& request, const Curve& line) {
+  Tie tie{neck,
+          axis,
+          across(axis),
+          {},
+          request.thickness_at(at / line.length_m()) / 2,
+          (request.thickness_end - request.thickness) / 2 / line.length_m()};
+  tie.deep = axis.cross(tie.side);
+  return tie;
+}
+
+Bond bond_of(const Ball& ball, const Tie& tie) {
   Bond bond;
-  bond.neck = ball.neck;
-  bond.axis = ball.axis;
-  bond.side = across(ball.axis);
-  if (bond.side.squaredNorm() < 0.5) bond.side = Vec3::UnitZ();  // the line runs in depth
-  bond.deep = bond.axis.cross(bond.side);
-  const double half = request.thickness_at(ball.at / line.length_m()) / 2;
-  bond.out = std::max(half - ball.radius, 0.0);
-  bond.out_deep = std::max(half - ball.radius, 0.85 * ball.radius);
+  bond.neck = tie.neck;
+  bond.side = tie.side;
+  bond.deep = tie.deep;
+  bond.out = std::max(tie.half - ball.radius, 0.0);
+  bond.out_deep = std::max(tie.half - ball.radius, 0.85 * ball.radius);
   const double nearest = nearest_share * ball.radius, farthest = farthest_share * ball.radius;
   bond.nearest2 = nearest * nearest;
   bond.farthest2 = farthest * farthest;
   bond.carries = ball.carries;
+  bond.slope = tie.slope;
   return bond;
 }
 
@@ -88,22 +106,28 @@ std::size_t push_apart(std::vector<Place>& places, const std::vector<Contact>& c
   return pressed;
 }
 
+/// Before the wall and above the floor.
+void keep_in_room(Vec3& centre, double radius, const Request& request) {
+  if (request.wall) centre.y() = std::min(centre.y(), request.wall_y - radius);
+  centre.z() = std::max(centre.z(), radius);
+}
+
 /// Back to where neck, outline, wall and floor let it be.
-void hold(Place& place, const Bond& bond, const Request& request) {
+void hold(Place& place, const Bond& bond, const Request& request, double confine) {
   Vec3 from = place.centre - bond.neck;
   const double off = from.dot(bond.side), deep = from.dot(bond.deep);
-  if (bond.carries != 0)
-    from += 0.5 * (bond.carries * bond.out - off) * bond.side;
-  else if (std::abs(off) > bond.out)
-    from += 0.7 * (std::clamp(off, -bond.out, bond.out) - off) * bond.side;
+  double out = bond.out;
+  if (bond.slope != 0) out = std::max(0.0, out + bond.slope * from.dot(bond.side.cross(bond.deep)));
+  if (std::abs(off) > out) from += confine * (std::clamp(off, -out, out) - off) * bond.side;
+  // Gently, or it would fight with what it must push aside.
+  if (bond.carries * off < out) from += 0.15 * std::abs(bond.carries) * (bond.carries * out - off) * bond.side;
   if (std::abs(deep) > bond.out_deep)
     from += 0.5 * (std::clamp(deep, -bond.out_deep, bond.out_deep) - deep) * bond.deep;
   const double distance2 = from.squaredNorm();
   if (distance2 > bond.farthest2) from *= std::sqrt(bond.farthest2 / distance2);
   if (distance2 < bond.nearest2 && distance2 > 0) from *= std::sqrt(bond.nearest2 / distance2);
   place.centre = bond.neck + from;
-  if (request.wall) place.centre.y() = std::min(place.centre.y(), request.wall_y - place.radius);
-  place.centre.z() = std::max(place.centre.z(), place.radius);
+  keep_in_room(place.centre, place.radius, request);
 }
 
 /// Clusters whose balls all lean the same way along the line follow them.
@@ -113,14 +137,15 @@ void slide(std::vector<Ball>& balls, const std::vector<Place>& places, std::vect
     double lean = 0;
     for (next = first; next < balls.size() && balls[next].cluster == balls[first].cluster; ++next)
       lean += (places[next].centre - balls[next].neck).dot(balls[next].axis);
-    if (first == 0 || next == balls.size()) continue;
-    const double at = balls[first].at + 0.5 * lean / static_cast<double>(next - first);
-    const Vec3 neck = line.point(at), axis = line.tangent(at);
+    lean /= static_cast<double>(next - first);
+    if (first == 0 || next == balls.size() || std::abs(lean) < least_lean_m) continue;
+    const double at = std::clamp(balls[first].at + lean, 0.0, line.length_m());
+    const Tie tie = tie_at(line.point(at), line.tangent(at), at, request, line);
     for (std::size_t i = first; i < next; ++i) {
-      balls[i].at = std::clamp(at, 0.0, line.length_m());
-      balls[i].neck = neck;
-      balls[i].axis = axis;
-      bonds[i] = bond_of(balls[i], request, line);
+      balls[i].at = at;
+      balls[i].neck = tie.neck;
+      balls[i].axis = tie.axis;
+      bonds[i] = bond_of(balls[i], tie);
     }
   }
 }
@@ -148,18 +173,22 @@ void relax(std::vector<Ball>& balls, const Request& request, const Curve& line) 
   std::vector<Bond> bonds;
   for (const Ball& ball : balls) {
     places.push_back({ball.centre, ball.radius});
-    bonds.push_back(bond_of(ball, request, line));
+    bonds.push_back(bond_of(ball, tie_at(ball.neck, ball.axis, ball.at, request, line)));
   }
   std::vector<Contact> contacts;
-  for (int round = 0; round < rounds; ++round) {
+  int last = rounds;
+  for (int round = 0; round < last; ++round) {
     // Much moves in the beginning, little later.
-    if (round % 20 == 0 || round == 4 || round == 10) contacts = contacts_of(places, request.largest());
+    if (round == 0 || round == 5 || round == 15 || round % 30 == 5) contacts = contacts_of(places, request.largest());
     const std::size_t pressed = push_apart(places, contacts);
-    if (pressed <= places.size() / 500 && round > 30) break;
-    for (std::size_t i = 0; i < places.size(); ++i) hold(places[i], bonds[i], request);
-    if (round % slide_every == slide_every - 1 && round < rounds / 2) slide(balls, places, bonds, request, line);
+    if (round > 30 && pressed <= places.size() / 50) last = std::min(last, round + strict_rounds);
+    // In the end the outline is kept strictly.
+    for (std::size_t i = 0; i < places.size(); ++i)
+      hold(places[i], bonds[i], request, round + strict_rounds >= last ? 1.0 : 0.6);
+    if (round % slide_every == slide_every - 1 && round < last_slide) slide(balls, places, bonds, request, line);
   }
   for (std::size_t i = 0; i < balls.size(); ++i) {
+    keep_in_room(places[i].centre, places[i].radius, request);
     balls[i].centre = to_nanometre(places[i].centre);
     balls[i].neck = to_nanometre(balls[i].neck);
     balls[i].axis = to_picounit(balls[i].axis);

@@ -45,6 +45,11 @@ void read_thickness(const Values& values, Request& request) {
   };
   check("thickness", request.thickness);
   check("thickness-end", request.thickness_end);
+  const double thickest = std::max(request.thickness, request.thickness_end);
+  if (request.largest() > thickest)
+    throw BadParameter("thickness", "Balloons of " + print_both(request.largest()) +
+                                        " do not fit into a garland that is nowhere more than " + print_both(thickest) +
+                                        " thick: make it thicker or take them out of the mix.");
 }
 
 }  // namespace

@@ -59,3 +59,12 @@ TEST_CASE("a hanging course is the catenary") {
   CHECK(tilted.length_m() == doctest::Approx(length).epsilon(1e-5));
   for (const Vec3& p : tilted.points()) CHECK(p.z() == doctest::Approx(1 + std::cosh(p.x())).epsilon(1e-6));
 }
+
+// On a straight course of few long sides the clusters turned with the path long before its corner.
+TEST_CASE("the direction of a straight course is that of its side up to its corners") {
+  Request request = through({{0, 0, 1}, {3, 0, 1}, {3, 0, 5}});
+  request.straight = true;
+  const Curve curve = course_of(request);
+  CHECK(curve.tangent(2.9).isApprox(Vec3::UnitX(), 1e-6));
+  CHECK(curve.tangent(3.1).isApprox(Vec3::UnitZ(), 1e-6));
+}
