@@ -118,8 +118,9 @@ PieceStanding stand(const Event& event, const Area& area, const PlacedPiece& pla
   const StandingCase::AllRound round = its.all_round(std::min(answer.gust_m_s, highest_gust_m_s));
   take_round(round, its, answer);
   answer.ballast_needed_kg = ballast_needed(round, built);
-  answer.push_n = its.assumptions()["push"];
-  if (options.what_if) {
+  const bool leaned_on = !built.frame.members.empty();  // nobody leans on what hangs on hooks
+  answer.push_n = leaned_on ? its.assumptions()["push"] : 0;
+  if (options.what_if && leaned_on) {
     answer.bears_push_n = push_borne(its, answer.push_n, its.assumptions()["push-height"]);
     lose_each_line(event, area, placed, built, answer);
   }
