@@ -103,9 +103,11 @@ void warn_of_thickness(Piece& piece, const std::vector<Ball>& balls, const Reque
 void add_warnings(Piece& piece, const std::vector<Ball>& balls, const Request& request, const Curve& line) {
   const HiddenSpine hidden = hidden_spine(piece.spine, piece.balloons);
   if (hidden.share < 0.95)
-    warn(piece, "filler",
+    piece.messages.push_back(
+        {Severity::warning, "filler",
          "The line shows: " + print_fixed(100 * hidden.share, 0) +
-             " % of it is hidden. More fillers, more balloons per cluster or a lower tightness hide it.");
+             " % of it is hidden. More fillers, more balloons per cluster or a lower tightness hide it.",
+         Topic::bare_frame});
   warn_of_thickness(piece, balls, request, line);
   const std::vector<double> fillers = filler_shares(request);
   for (std::size_t size = 0; balls.size() >= 100 && size < request.mix.size(); ++size) {

@@ -4,27 +4,12 @@
 #include <optional>
 #include <ostream>
 
-#include "sdk/quoted.hpp"
 #include "studio/command/prepare.hpp"
 #include "studio/command/verbs.hpp"
 #include "studio/command/write_output.hpp"
 #include "studio/drawing/sheet.hpp"
 
 namespace quadrille {
-namespace {
-
-/// Empty where the event has that area; otherwise a sentence that lists the areas it has.
-std::string missing_area(const Event& event, const std::string& wanted) {
-  std::string names;
-  for (const auto& area : event.areas) {
-    if (area->id == wanted || area->name == wanted) return {};
-    names += (names.empty() ? "" : ", ") + quoted(area->name.empty() ? area->id : area->name);
-  }
-  return "The event has no area " + quoted(wanted) + "; it has " + (names.empty() ? "none" : names) + ".";
-}
-
-}  // namespace
-
 Exit draw(const DrawRequest& request, const Console& console) {
   const auto format = format_of(request.out);
   if (!format) {
@@ -43,8 +28,8 @@ Exit draw(const DrawRequest& request, const Console& console) {
     return Exit::bad_input;
   }
   if (request.area)
-    if (const std::string missing = missing_area(event, *request.area); !missing.empty()) {
-      console.err << missing << '\n';
+    if (const auto area = find_area(event, *request.area); !area) {
+      console.err << area.error << '\n';
       return Exit::usage;
     }
   static const std::map<std::string, Paper> papers{

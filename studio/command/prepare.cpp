@@ -6,6 +6,7 @@
 #include <ostream>
 #include <utility>
 
+#include "sdk/quoted.hpp"
 #include "studio/host/builder.hpp"
 #include "studio/host/discovery.hpp"
 #include "studio/model/finding_words.hpp"
@@ -43,6 +44,18 @@ Result<PreparedEvent> prepare(const std::filesystem::path& event_file, const Con
   append(prepared.findings, findings_of(event, prepared.built, prepared.types));
   append(prepared.findings, check_clashes(event, prepared.built));
   return Result<PreparedEvent>::good(std::move(prepared));
+}
+
+Result<const Area*> find_area(const Event& event, const std::string& wanted) {
+  std::string names;
+  for (const auto& area : event.areas) {
+    if (area->id == wanted) return Result<const Area*>::good(&*area);
+    names += (names.empty() ? "" : ", ") + quoted(area->name.empty() ? area->id : area->name);
+  }
+  for (const auto& area : event.areas)
+    if (area->name == wanted) return Result<const Area*>::good(&*area);
+  return Result<const Area*>::bad("The event has no area " + quoted(wanted) + "; it has " +
+                                  (names.empty() ? "none" : names) + ".");
 }
 
 Exit exit_of(const PreparedEvent& prepared) {

@@ -28,6 +28,10 @@ PieceTypes find_types(const Console& console, bool try_crashed_again = false);
 /// Opens and builds. An error is a sentence with place and remedy: exit status bad_input.
 Result<PreparedEvent> prepare(const std::filesystem::path& event_file, const Console& console);
 
+/// The area that has `wanted` as its id, or else as its name; the error lists the areas there are. The pointer lives as
+/// long as the event is not edited.
+Result<const Area*> find_area(const Event& event, const std::string& wanted);
+
 /// Exit::bad_input where a slot names a colour that no palette has, Exit::problems where there is another problem,
 /// otherwise Exit::done.
 Exit exit_of(const PreparedEvent& prepared);

@@ -3,7 +3,6 @@
 #include <ostream>
 
 #include "sdk/number.hpp"
-#include "sdk/quoted.hpp"
 #include "sdk/units.hpp"
 #include "studio/command/json.hpp"
 #include "studio/command/prepare.hpp"
@@ -165,11 +164,15 @@ class Printer {
   std::ostream& out_;
 };
 
-/// The area with this name or id, or null.
-const Area* find_area(const Event& event, const std::string& wanted) {
-  for (const auto& area : event.areas)
-    if (area->id == wanted || area->name == wanted) return &*area;
-  return nullptr;
+/// Adds the lines that would do where the piece falls short of its gust.
+Advised advised_of(PieceStanding answer, const Event& event, const BuiltEvent& built) {
+  Advised advised{std::move(answer), {}};
+  const PieceStanding& standing = advised.standing;
+  if (!standing.outdoors || standing.verdict == Verdict::fine) return advised;
+  const Area& area = **find_area(event, standing.area);
+  advised.lines =
+      best_lines(event, area, *find_piece(event, standing.id), built.at(standing.id)->piece, standing.gust_m_s);
+  return advised;
 }
 
 }  // namespace
@@ -183,25 +186,16 @@ Exit stand(const StandRequest& request, const Console& console) {
   const Event& event = prepared->opened.event;
   std::string area_id;
   if (request.area) {
-    const Area* const area = find_area(event, *request.area);
-    if (area == nullptr) {
-      console.err << "The event has no area " << quoted(*request.area) << ".\n";
+    const auto area = find_area(event, *request.area);
+    if (!area) {
+      console.err << area.error << '\n';
       return Exit::usage;
     }
-    area_id = area->id;
+    area_id = (*area)->id;
   }
   std::vector<Advised> all;
-  for (PieceStanding& answer : stand_all(event, prepared->built, {request.gust_m_s, true}, area_id)) {
-    Advised advised{std::move(answer), {}};
-    const bool short_of_it = advised.standing.outdoors && advised.standing.verdict != Verdict::fine;
-    if (short_of_it)
-      for (const auto& area : event.areas)
-        for (const auto& placed : area->pieces)
-          if (placed->id == advised.standing.id)
-            advised.lines =
-                best_lines(event, *area, *placed, prepared->built.at(placed->id)->piece, advised.standing.gust_m_s);
-    all.push_back(std::move(advised));
-  }
+  for (PieceStanding& answer : stand_all(event, prepared->built, {request.gust_m_s, true}, area_id))
+    all.push_back(advised_of(std::move(answer), event, prepared->built));
   std::vector<PieceStanding> answers;
   for (const Advised& advised : all) answers.push_back(advised.standing);
   const auto lines = checklist(event, prepared->built, answers);
@@ -221,8 +215,8 @@ Exit stand(const StandRequest& request, const Console& console) {
   } else {
     Printer printer(event.units, console.out);
     for (const Advised& advised : all) {
-      const Area* const area = find_area(event, advised.standing.area);
-      printer.piece(advised, area->name.empty() ? area->id : area->name);
+      const Area& area = **find_area(event, advised.standing.area);
+      printer.piece(advised, area.name.empty() ? area.id : area.name);
     }
     console.out << "Checklist\n";
     for (const ChecklistLine& line : lines)

@@ -22,15 +22,15 @@ inline constexpr std::array<Word<bool>, 2> yes_or_no{{{true, "yes"}, {false, "no
 inline constexpr std::array<Word<Units>, 2> units_words{{{Units::feet, "feet"}, {Units::metric, "metric"}}};
 inline constexpr std::array<Word<Surroundings>, 2> surroundings_words{
     {{Surroundings::indoors, "indoors"}, {Surroundings::outdoors, "outdoors"}}};
-inline constexpr std::array<Word<Ground>, 9> ground_words{{{Ground::grass, "grass"},
-                                                           {Ground::soil, "soil"},
-                                                           {Ground::sand, "sand"},
-                                                           {Ground::gravel, "gravel"},
-                                                           {Ground::concrete, "concrete"},
-                                                           {Ground::asphalt, "asphalt"},
-                                                           {Ground::paving, "paving"},
-                                                           {Ground::wood_floor, "wood-floor"},
-                                                           {Ground::carpet, "carpet"}}};
+inline constexpr std::array<Word<Ground>, 9> ground_words{{{Ground::grass, key_of(Ground::grass)},
+                                                           {Ground::soil, key_of(Ground::soil)},
+                                                           {Ground::sand, key_of(Ground::sand)},
+                                                           {Ground::gravel, key_of(Ground::gravel)},
+                                                           {Ground::concrete, key_of(Ground::concrete)},
+                                                           {Ground::asphalt, key_of(Ground::asphalt)},
+                                                           {Ground::paving, key_of(Ground::paving)},
+                                                           {Ground::wood_floor, key_of(Ground::wood_floor)},
+                                                           {Ground::carpet, key_of(Ground::carpet)}}};
 inline constexpr std::array<Word<AnchorKind>, 3> anchor_words{
     {{AnchorKind::stake, "stake"}, {AnchorKind::dead_weight, "dead-weight"}, {AnchorKind::structure, "structure"}}};
 inline constexpr std::array<Word<StructureKind>, 7> structure_words{{{StructureKind::wall, "wall"},

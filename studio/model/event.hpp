@@ -2,6 +2,7 @@
 // temperatures in degrees Celsius, money in minor units of the event's currency.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <functional>
 #include <map>
@@ -41,6 +42,13 @@ enum class Units { feet, metric };
 enum class Surroundings { indoors, outdoors };
 enum class Ground { grass, soil, sand, gravel, concrete, asphalt, paving, wood_floor, carpet };
 
+/// The ground's key, in files and in the keys of figures that go by the ground.
+constexpr const char* key_of(Ground ground) {
+  constexpr const char* keys[] = {"grass",   "soil",   "sand",       "gravel", "concrete",
+                                  "asphalt", "paving", "wood-floor", "carpet"};
+  return keys[static_cast<std::size_t>(ground)];
+}
+
 /// True where a stake cannot be driven.
 constexpr bool is_hard(Ground ground) {
   return ground != Ground::grass && ground != Ground::soil && ground != Ground::sand && ground != Ground::gravel;
@@ -70,7 +78,7 @@ enum class AnchorKind { stake, dead_weight, structure };
 
 /// A line that secures a piece: from one of its tie points to an anchor.
 struct SecuringLine {
-  std::string tie;  ///< key of the tie point: see studio/standing/tie_key.hpp
+  std::string tie;  ///< key of the tie point: see tie_key() in studio/model/securing.hpp
   AnchorKind anchor = AnchorKind::stake;
   double x_m = 0, y_m = 0;  ///< of a stake or a dead weight, from the piece's place
   double height_m = 0;      ///< above the floor, at a structure

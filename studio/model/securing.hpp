@@ -56,8 +56,4 @@ struct LineRun {
 /// higher than the structure, no length.
 Result<LineRun> run_of(const SecuringLine& line, const PlacedPiece& placed, const Piece& piece, const Area& area);
 
-/// Cord [m] to cut for a line of this length: a knot of 0.3 m at each end and a tenth for tightening. Common practice,
-/// no source.
-constexpr double cord_to_cut_m(double length_m) { return length_m * 1.1 + 0.6; }
-
 }  // namespace quadrille

@@ -133,11 +133,9 @@ class Advisor {
     const double friction = figures_.friction(area_.site.ground);
     for (const double direction : wind_directions()) {
       const WindAnswer answer = heavy.in_wind(gust_m_s_, direction);
-      for (std::size_t i = 0; answer.stands && i < answer.state.cables.size(); ++i) {
-        const Vec3& pull = answer.state.cables[i].pull_on_from;
-        needed[i] = std::max(needed[i], (pull.head<2>().norm() / friction + std::max(0.0, -pull.z())) /
+      for (std::size_t i = 0; answer.stands && i < answer.state.cables.size(); ++i)
+        needed[i] = std::max(needed[i], dead_weight_needed_n(answer.state.cables[i].pull_on_from, friction) /
                                             (gravity_m_s2 * figures_["ballast-share"]));
-      }
     }
     for (std::size_t i = 0; i < needed.size(); ++i)
       tried.lines[i].mass_kg = std::min(most_kg, std::ceil(needed[i] / step_kg) * step_kg);

@@ -17,12 +17,14 @@ constexpr const char* our_choice = "our choice, no source";
 constexpr const char* din = "DIN 4112 and EN 13814, from memory";
 
 constexpr std::array<Assumption, 40> table{{
-    {"air-density", "Density of the air", "kg/m³", 1.25, 0.8, 1.5, "EN 1991-1-4, 4.5, recommended value"},
+    {"air-density", "Density of the air", "kg/m³", 1.25, 0.8, 1.5, "EN 1991-1-4, 4.5, recommended value, second-hand"},
     {"dressing-drag", "Drag of the balloons' outline", "", 1.2, 0.4, 2.5,
-     "solid envelope times the rough circular cylinder's upper value, EN 1991-1-4 figure 7.28; no measurement of "
+     "solid envelope times the rough circular cylinder's upper value, EN 1991-1-4 figure 7.28, from memory; no "
+     "measurement of "
      "balloon "
      "clusters was found"},
-    {"rod-drag", "Drag of bare rods and poles", "", 1.2, 0.4, 2.5, "EN 1991-1-4, 7.9.2, for small cylinders"},
+    {"rod-drag", "Drag of bare rods and poles", "", 1.2, 0.4, 2.5,
+     "EN 1991-1-4, 7.9.2, for small cylinders, second-hand"},
     {"rod-shear-share", "Shear modulus of springy rods by their Young's modulus", "", 0.075, 0.01, 0.5,
      "pultruded glass: 3.1 GPa by one property table"},
     {"pole-shear-share", "Shear modulus of poles and frames by their Young's modulus", "", 0.385, 0.01, 0.5,
@@ -53,9 +55,9 @@ constexpr std::array<Assumption, 40> table{{
     {"line-factor", "Factor on the strength of lines", "", 3, 1, 10, our_choice},
     {"line-slack", "Slack of a line when rigged, by its length", "", 0.0, 0, 0.1, "lines are rigged hand-tight"},
     {"stake-hold-grass", "What a stake holds in grass", "N", 800, 0, 10'000,
-     "half of the 1600 N for which EN 14960 wants each anchor, second-hand, for wet ground"},
+     "half of the 1600 N of EN 14960 for each anchor, from memory; wet ground holds about half"},
     {"stake-hold-soil", "What a stake holds in soil", "N", 800, 0, 10'000,
-     "half of the 1600 N for which EN 14960 wants each anchor, second-hand, for wet ground"},
+     "half of the 1600 N of EN 14960 for each anchor, from memory; wet ground holds about half"},
     {"stake-hold-sand", "What a stake holds in sand", "N", 200, 0, 10'000, our_choice},
     {"stake-hold-gravel", "What a stake holds in gravel", "N", 300, 0, 10'000, our_choice},
     {"anchor-factor", "Factor on what stakes and structures hold", "", 1.5, 1, 5, our_choice},
@@ -83,30 +85,6 @@ double standard_of(std::string_view key) {
   return found->standard;
 }
 
-const char* word_of(Ground ground) {
-  switch (ground) {
-    case Ground::grass:
-      return "grass";
-    case Ground::soil:
-      return "soil";
-    case Ground::sand:
-      return "sand";
-    case Ground::gravel:
-      return "gravel";
-    case Ground::concrete:
-      return "concrete";
-    case Ground::asphalt:
-      return "asphalt";
-    case Ground::paving:
-      return "paving";
-    case Ground::wood_floor:
-      return "wood-floor";
-    case Ground::carpet:
-      return "carpet";
-  }
-  return "";
-}
-
 }  // namespace
 
 std::span<const Assumption> all_assumptions() { return table; }
@@ -116,7 +94,7 @@ const Assumption* find_assumption(std::string_view key) {
   return found == table.end() ? nullptr : found;
 }
 
-std::string ground_key(std::string_view stem, Ground ground) { return std::string(stem) + "-" + word_of(ground); }
+std::string ground_key(std::string_view stem, Ground ground) { return std::string(stem) + "-" + key_of(ground); }
 
 double Assumptions::operator[](std::string_view key) const {
   const auto held = event_.assumptions.find(key);

@@ -44,6 +44,9 @@ class Checklist {
     lines_.push_back(std::move(line));
   }
   void wind_levels(const PieceStanding& answer);
+  std::string percent(std::string_view assumption) const {
+    return print_fixed(100 * Assumptions(event_)[assumption], 0) + " %";
+  }
   void lines_of(const Area& area, const PlacedPiece& placed, const Piece& piece);
 
   const Event& event_;
@@ -113,10 +116,10 @@ void Checklist::wind_levels(const PieceStanding& answer) {
   if (!answer.outdoors || answer.deflected.empty()) return;
   add("wind-watch", "Watch it from gusts of " + in_all_units(answer.watch_m_s) + ".",
       "Reckoned limit: " + in_all_units(answer.limit_gust_m_s) + (answer.limit_beyond ? " or more" : "") +
-          "; watched from 60 % of it.",
+          "; watched from " + percent("watch-share") + " of it.",
       "practice of wind management plans; " + std::string(planning_aid));
   add("wind-down", "Take it down at gusts of " + in_all_units(answer.take_down_m_s) + ", before they come.",
-      "At 80 % of the reckoned limit, and never left up above Beaufort 5.",
+      "At " + percent("take-down-share") + " of the reckoned limit, and never left up above Beaufort 5.",
       "practice of wind management plans; " + std::string(planning_aid));
 }
 

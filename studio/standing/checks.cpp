@@ -108,10 +108,8 @@ void Checks::line(std::size_t rigged, const CableForce& force) {
     note("anchor", where, force.tension_n, figure("structure-hold") / figure("anchor-factor"), "N",
          source_of("structure-hold"));
   } else {
-    // It slides when the level part of the pull is more than the friction of what the upright part leaves on the ground.
-    const double friction = checked_.assumptions.friction(site.ground);
-    const double level = force.pull_on_from.head<2>().norm(), up = std::max(0.0, -force.pull_on_from.z());
-    note("anchor", where, level / friction + up, asked.mass_kg * figure("ballast-share") * gravity_m_s2, "N",
+    note("anchor", where, dead_weight_needed_n(force.pull_on_from, checked_.assumptions.friction(site.ground)),
+         asked.mass_kg * figure("ballast-share") * gravity_m_s2, "N",
          "friction " + source_of(ground_key("friction", site.ground).c_str()));
   }
 }
@@ -162,6 +160,10 @@ double needed_on_plate_kg(const Support& plate, const Reaction& reaction, double
   const double newtons = std::max({0.0, up, sliding, for_edge(reaction.moment_nm.y(), plate.width_m),
                                    for_edge(reaction.moment_nm.x(), plate.depth_m)});
   return newtons / (gravity_m_s2 * counted_share);
+}
+
+double dead_weight_needed_n(const Vec3& pull_on_piece_n, double friction) {
+  return pull_on_piece_n.head<2>().norm() / friction + std::max(0.0, -pull_on_piece_n.z());
 }
 
 void keep_worst(std::vector<StandingCheck>& into, const std::vector<StandingCheck>& others) {

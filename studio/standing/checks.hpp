@@ -47,6 +47,10 @@ std::vector<StandingCheck> checks_of(const CheckedPiece& checked, const FrameMod
 /// frame does to it; `reaction` is what the ground exerts on the frame there.
 double needed_on_plate_kg(const Support& plate, const Reaction& reaction, double friction, double counted_share);
 
+/// The weight [N] that a dead weight must have so that a line does not drag it: the level part of the pull by the friction
+/// of what the upright part leaves on the ground. `pull_on_piece_n` is what the line does to the piece; `friction` above 0.
+double dead_weight_needed_n(const Vec3& pull_on_piece_n, double friction);
+
 /// Keeps of each code the worse of both lists; `into` keeps its order, new codes come last.
 void keep_worst(std::vector<StandingCheck>& into, const std::vector<StandingCheck>& others);
 

@@ -39,15 +39,14 @@ void take_round(const StandingCase::AllRound& round, const StandingCase& its, Pi
     answer.deflected.push_back(its.piece().frame.nodes[i] + state.state.shifts[i]);
 }
 
-/// The ballast that would do is what the plates need less their own mass; where more than the plates fails, none does.
+/// Nothing where there is no plate, or where more than the plates fails.
 std::optional<double> ballast_needed(const StandingCase::AllRound& round, const Piece& piece) {
   const auto is_plate = [](const Support& support) { return support.kind == SupportKind::plate; };
-  const auto plate = std::ranges::find_if(piece.supports, is_plate);
-  if (plate == piece.supports.end() || !round.stands) return std::nullopt;
+  if (std::ranges::none_of(piece.supports, is_plate) || !round.stands) return std::nullopt;
   for (const StandingCheck& check : round.checks)
     if (check.utilisation > 1 && check.code != "tips" && check.code != "slides" && check.code != "lifts")
       return std::nullopt;
-  return std::max(0.0, round.needed_on_plate_kg - plate->own_mass_kg);
+  return round.ballast_needed_kg;
 }
 
 /// The largest push at hand height that fails no check from any of four sides, up to ten times the one asked for.
@@ -72,7 +71,9 @@ Verdict verdict_of(const PieceStanding& answer) {
     return answer.bears_push_n >= answer.push_n ? Verdict::fine : Verdict::watch;
   }
   if (!answer.forecast_known) return Verdict::unknown;
-  if (!answer.converged || answer.gust_m_s > answer.take_down_m_s) return Verdict::no;
+  // The search for the limit goes up in steps; what fails in the gust itself fails whatever it found.
+  const bool fails = !answer.checks.empty() && worst_of(answer.checks)->utilisation > 1;
+  if (!answer.converged || fails || answer.gust_m_s > answer.take_down_m_s) return Verdict::no;
   return answer.gust_m_s > answer.watch_m_s ? Verdict::watch : Verdict::fine;
 }
 

@@ -9,6 +9,7 @@
 
 namespace quadrille {
 
+/// All lengths are in one unit, areas in its square.
 class PowerCell {
  public:
   using Point = Eigen::Vector2d;

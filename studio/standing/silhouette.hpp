@@ -27,7 +27,7 @@ struct Disc {
 };
 
 /// The share of each disc in the area [m²] of the union of all: the union is cut along the discs' power diagram
-/// (F. Aurenhammer, "Power diagrams", 1987), in which each point belongs to the disc of least power. Discs of radius 0
+/// (F. Aurenhammer, "Power diagrams", 1987, from memory), in which each point belongs to the disc of least power. Discs of radius 0
 /// have no share; of equal discs the first has it all.
 std::vector<double> union_shares(const std::vector<Disc>& discs);
 

@@ -45,6 +45,9 @@ StandingCase::StandingCase(const Event& event, const Area& area, const PlacedPie
       assumptions_(event),
       loads_(piece, area.site, assumptions_),
       analysis_([&] {
+        if (piece.frame.members.empty() && !placed.lines.empty())
+          faults_.push_back(
+              "It hangs on hooks or ties, and its lines are not reckoned with: each hook bears its part.");
         for (std::size_t i = 0; i < placed.lines.size(); ++i) {
           const SecuringLine& line = placed.lines[i];
           const Result<LineRun> run = run_of(line, placed, piece, area);
@@ -72,13 +75,6 @@ WindAnswer StandingCase::answer(const std::vector<Push>& pushes, double directio
   const bool framed = !piece_.frame.members.empty();
   result.state = framed ? analysis_.solve({pushes, {}}, options, start) : hung(piece_, pushes);
   result.stands = result.state.converged();
-  if (result.stands && rest == nullptr && result.state.lost_stability_at) {
-    // It found another shape to rest in, and that is what it does, not how it stands.
-    result.stands = false;
-    result.reason = "it topples under its own weight";
-    result.checks = {topples(*result.state.lost_stability_at, direction_deg, result.reason)};
-    return result;
-  }
   if (!result.stands) {
     result.reason = result.state.reason;
     result.checks = {topples(result.state.reached, direction_deg, "no rest was found")};
@@ -120,11 +116,12 @@ WindAnswer StandingCase::pushed(double push_n, double height_m, double direction
 
 void StandingCase::needs(const WindAnswer& answer, AllRound& all) const {
   const double friction = assumptions_.friction(area_.site.ground), counted = assumptions_["ballast-share"];
-  for (std::size_t i = 0; i < piece_.supports.size(); ++i)
-    if (piece_.supports[i].kind == SupportKind::plate)
-      all.needed_on_plate_kg =
-          std::max(all.needed_on_plate_kg,
-                   quadrille::needed_on_plate_kg(piece_.supports[i], answer.state.supports[i], friction, counted));
+  for (std::size_t i = 0; i < piece_.supports.size(); ++i) {
+    const Support& foot = piece_.supports[i];
+    if (foot.kind != SupportKind::plate) continue;
+    const double needed = needed_on_plate_kg(foot, answer.state.supports[i], friction, counted);
+    all.ballast_needed_kg = std::max(all.ballast_needed_kg, needed - foot.own_mass_kg);
+  }
 }
 
 StandingCase::AllRound StandingCase::all_round(double gust_m_s) {

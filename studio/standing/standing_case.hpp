@@ -57,10 +57,9 @@ class StandingCase {
     std::vector<StandingCheck> checks;
     WindAnswer worst;
     double direction_deg = 0;
-    double needed_on_plate_kg =
-        0;  ///< mass of plate and ballast on each foot that would keep all plates down and still
+    double ballast_needed_kg = 0;  ///< on each foot, beside its plate's own mass, to keep all plates down and still
     bool stands = true;
-    std::string reason;  ///< why not, from the first direction in which it does not
+    std::string reason;     ///< why not, from the first direction in which it does not
     double farthest_m = 0;  ///< how far any point of the frame moves, in any direction
   };
   AllRound all_round(double gust_m_s);

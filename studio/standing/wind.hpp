@@ -16,7 +16,7 @@ struct BeaufortBand {
   double from_m_s;
 };
 
-/// WMO code table 1100 in its m/s column; the columns in km/h, mph and knots are no conversions of it, so bands are told
+/// WMO code table 1100 in its m/s column, as copies have it (the table itself was not opened); the columns in km/h, mph and knots are no conversions of it, so bands are told
 /// apart in m/s only.
 inline constexpr std::array<BeaufortBand, 13> beaufort_scale{{{0, "calm", 0},
                                                               {1, "light air", 0.3},
@@ -42,7 +42,7 @@ const BeaufortBand& beaufort_of(double m_s);
 /// The speed [m/s] that the scale's formula 0.836·B^(3/2) gives for the middle of a number of 0 or more.
 double beaufort_middle_m_s(double number);
 
-/// Velocity pressure ½ρv² [Pa] of EN 1991-1-4, expression (4.10), at a gust in m/s; `air_kg_m3` above 0.
+/// Velocity pressure ½ρv² [Pa] of EN 1991-1-4, expression (4.10), read second-hand, at a gust in m/s; `air_kg_m3` above 0.
 constexpr double velocity_pressure_pa(double gust_m_s, double air_kg_m3) {
   return 0.5 * air_kg_m3 * gust_m_s * gust_m_s;
 }

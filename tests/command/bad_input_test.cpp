@@ -46,7 +46,7 @@ TEST_CASE("every bad input ends with 3, one sentence and no data") {
     put_file(file, bad.bytes);
     CAPTURE(bad.name);
     for (const std::string verb : {"count", "check"}) {
-      const Outcome outcome = quadrille_in(folder, {verb, file, "--json"});
+      const Ran outcome = quadrille_in(folder, {verb, file, "--json"});
       CAPTURE(outcome.err);
       CHECK(outcome.exit == 3);
       CHECK(outcome.out.empty());
@@ -54,7 +54,7 @@ TEST_CASE("every bad input ends with 3, one sentence and no data") {
       CHECK(outcome.err.find(bad.said) != std::string::npos);
       CHECK(outcome.err.find('\n') == outcome.err.size() - 1);
     }
-    const Outcome drawn = quadrille_in(folder, {"draw", file, "--out", folder / "bad.pdf"});
+    const Ran drawn = quadrille_in(folder, {"draw", file, "--out", folder / "bad.pdf"});
     CHECK(drawn.exit == 3);
     CHECK_FALSE(std::filesystem::exists(folder / "bad.pdf"));
   }
@@ -69,7 +69,7 @@ TEST_CASE("a slot with a colour that no palette has ends with 3, with piece, slo
   const std::string file = folder / "colour.quadrille";
   put_file(file, text);
   for (const std::string verb : {"count", "check"}) {
-    const Outcome outcome = quadrille_in(folder, {verb, file});
+    const Ran outcome = quadrille_in(folder, {verb, file});
     CHECK(outcome.exit == 3);
     const std::string said = outcome.out + outcome.err;
     CHECK(said.find("no-such-blue") != std::string::npos);
@@ -80,13 +80,13 @@ TEST_CASE("a slot with a colour that no palette has ends with 3, with piece, slo
 
 TEST_CASE("a missing file, a folder and a file without permission end with 3") {
   const Folder folder;
-  const Outcome missing = quadrille_in(folder, {"count", folder / "none.quadrille"});
+  const Ran missing = quadrille_in(folder, {"count", folder / "none.quadrille"});
   CHECK(missing.exit == 3);
   CHECK(missing.err.find("none.quadrille") != std::string::npos);
-  const Outcome directory = quadrille_in(folder, {"count", folder.path().string()});
+  const Ran directory = quadrille_in(folder, {"count", folder.path().string()});
   CHECK(directory.exit == 3);
   CHECK(directory.err.find("folder") != std::string::npos);
-  const Outcome nameless = quadrille_in(folder, {"count", ""});
+  const Ran nameless = quadrille_in(folder, {"count", ""});
   CHECK(nameless.exit == 3);
   CHECK(nameless.err.find("name of the event's file is empty") != std::string::npos);
 }
@@ -96,7 +96,7 @@ TEST_CASE("very deep nesting ends with a sentence and not with a crash") {
   std::string deep = "<event xmlns=\"urn:quadrille:event:1\" version=\"1.0\" reader=\"1.0\">";
   for (int i = 0; i < 300'000; ++i) deep += "<a>";
   put_file(folder.path() / "deep.quadrille", deep);
-  const Outcome outcome = quadrille_in(folder, {"check", folder / "deep.quadrille"});
+  const Ran outcome = quadrille_in(folder, {"check", folder / "deep.quadrille"});
   CHECK(outcome.exit == 3);
   CHECK_FALSE(outcome.err.empty());
 }
@@ -105,7 +105,7 @@ TEST_CASE("a negative count ends with 3, with line, key and what would be accept
   const Folder folder;
   std::string text = event_text();
   text.replace(text.find("count=\"33\""), 10, "count=\"-5\"");
-  const Outcome outcome = quadrille_in(folder, {"count", put_scene(folder, text)});
+  const Ran outcome = quadrille_in(folder, {"count", put_scene(folder, text)});
   CHECK(outcome.exit == 3);
   CHECK(outcome.out.empty());
   CHECK(outcome.err.find("line 10, <set key=\"clusters\">: count=\"-5\"") != std::string::npos);

@@ -13,7 +13,7 @@ using Json = nlohmann::json;
 
 TEST_CASE("count --json gives every key that scripts rely on, and the totals agree") {
   const Folder folder;
-  const Outcome outcome = quadrille_in(folder, {"count", put_scene(folder), "--json"});
+  const Ran outcome = quadrille_in(folder, {"count", put_scene(folder), "--json"});
   CHECK(outcome.exit == 0);
   CHECK(outcome.err.empty());
   const Json json = Json::parse(outcome.out);
@@ -43,11 +43,11 @@ TEST_CASE("count --json gives every key that scripts rely on, and the totals agr
 TEST_CASE("count prints a table for people and writes one for spreadsheets") {
   const Folder folder;
   const std::string event = put_scene(folder);
-  const Outcome text = quadrille_in(folder, {"count", event});
+  const Ran text = quadrille_in(folder, {"count", event});
   CHECK(text.exit == 0);
   CHECK(text.out.find("Balloons: 264") != std::string::npos);
   CHECK(text.out.find("Fern") != std::string::npos);
-  const Outcome csv = quadrille_in(folder, {"count", event, "--csv", folder / "count.csv"});
+  const Ran csv = quadrille_in(folder, {"count", event, "--csv", folder / "count.csv"});
   CHECK(csv.exit == 0);
   CHECK(csv.out.empty());
   const std::string table = bytes_of(folder / "count.csv");
@@ -60,11 +60,10 @@ TEST_CASE("count prints a table for people and writes one for spreadsheets") {
 TEST_CASE("an output that cannot be written ends with 4") {
   const Folder folder;
   const std::string event = put_scene(folder);
-  const Outcome nowhere = quadrille_in(folder, {"count", event, "--csv", folder / "no/count.csv"});
+  const Ran nowhere = quadrille_in(folder, {"count", event, "--csv", folder / "no/count.csv"});
   CHECK(nowhere.exit == 4);
   CHECK(nowhere.err.find("no/count.csv") != std::string::npos);
-  const Outcome full =
-      run_in(folder, quadrille_program, {"count", event, "--json"}, environment_in(folder), "/dev/full");
+  const Ran full = run_in(folder, quadrille_program, {"count", event, "--json"}, environment_in(folder), "/dev/full");
   CHECK(full.exit == 4);
 }
 
@@ -82,7 +81,7 @@ TEST_CASE("a piece of an unknown type is counted as last calculated") {
       "        <count nominal-in=\"11\" inflated-m=\"0.28\" slot=\"A\" balloons=\"36\"/>\n"
       "      </last-built>\n");
   event.replace(event.find("type=\"arch\""), 11, "type=\"wave\"");
-  const Outcome outcome = quadrille_in(folder, {"count", put_scene(folder, event), "--json"});
+  const Ran outcome = quadrille_in(folder, {"count", put_scene(folder, event), "--json"});
   const Json json = Json::parse(outcome.out);
   CHECK(json["pieces"][0]["as_last_calculated"] == true);
   CHECK(json["pieces"][0]["balloons"] == 36);
@@ -91,7 +90,7 @@ TEST_CASE("a piece of an unknown type is counted as last calculated") {
 
 TEST_CASE("check says nothing wrong of a sound event and ends with 0") {
   const Folder folder;
-  const Outcome outcome = quadrille_in(folder, {"check", put_scene(folder), "--json"});
+  const Ran outcome = quadrille_in(folder, {"check", put_scene(folder), "--json"});
   CHECK(outcome.exit == 0);
   const Json json = Json::parse(outcome.out);
   CHECK(json["problems"] == 0);
@@ -102,7 +101,7 @@ TEST_CASE("check ends with 3 where a colour is in no palette, and names it") {
   const Folder folder;
   std::string unknown = event_text();
   unknown.replace(unknown.find("key=\"fern\""), 10, "key=\"lilac\"");
-  const Outcome colour = quadrille_in(folder, {"check", put_scene(folder, unknown), "--json"});
+  const Ran colour = quadrille_in(folder, {"check", put_scene(folder, unknown), "--json"});
   CHECK(colour.exit == 3);
   bool found = false;
   const Json findings = Json::parse(colour.out)["findings"];
@@ -120,12 +119,12 @@ TEST_CASE("a slot without colour is a problem: check once said nothing of it, an
   std::string event = event_text();
   const auto at = event.find("      <colour slot=\"B\"");
   event.erase(at, event.find('\n', at) + 1 - at);
-  const Outcome checked = quadrille_in(folder, {"check", put_scene(folder, event)});
+  const Ran checked = quadrille_in(folder, {"check", put_scene(folder, event)});
   CHECK(checked.exit == 1);
   // 33 quads with two of slot B each.
   CHECK(has_line_with(checked.out, {"problem", "Barn", "Arch p1", "Slot B", "no colour", "66"}));
   CHECK_FALSE(has_line_with(checked.out, {"Arch p2", "no colour"}));
-  const Outcome counted = quadrille_in(folder, {"count", folder / "supper.quadrille"});
+  const Ran counted = quadrille_in(folder, {"count", folder / "supper.quadrille"});
   CHECK(counted.exit == 1);
   CHECK(has_line_with(counted.out, {"no colour (slot B)", "66", "no colour chosen"}));
 }
@@ -134,17 +133,17 @@ TEST_CASE("check and count end with 1 where a piece is refused, and the table sa
   const Folder folder;
   std::string wide = event_text();
   wide.replace(wide.find("length=\"2.7\""), 12, "length=\"9.5\"");
-  const Outcome refused = quadrille_in(folder, {"check", put_scene(folder, wide)});
+  const Ran refused = quadrille_in(folder, {"check", put_scene(folder, wide)});
   CHECK(refused.exit == 1);
   CHECK(refused.out.find("problem: Barn, Arch p1: The span") != std::string::npos);
   // Counting says so too: what is refused counts nothing.
-  const Outcome counted = quadrille_in(folder, {"count", put_scene(folder, wide), "--json"});
+  const Ran counted = quadrille_in(folder, {"count", put_scene(folder, wide), "--json"});
   CHECK(counted.exit == 1);
   CHECK(Json::parse(counted.out)["total_balloons"] == 132);
   CHECK(Json::parse(counted.out)["pieces"][0]["not_built"] == true);
   CHECK(Json::parse(counted.out)["pieces"][1]["not_built"] == false);
   CHECK(counted.err.find("Arch p1") != std::string::npos);
-  const Outcome text = quadrille_in(folder, {"count", folder / "supper.quadrille"});
+  const Ran text = quadrille_in(folder, {"count", folder / "supper.quadrille"});
   CHECK(has_line_with(text.out, {"Arch p1", "arch", "not built"}));
   CHECK_FALSE(has_line_with(text.out, {"Arch p1", "0"}));
 }
@@ -153,7 +152,7 @@ TEST_CASE("a piece that was never calculated is not built: it once counted \"as 
   const Folder folder;
   std::string event = event_text();
   event.replace(event.find("type=\"arch\""), 11, "type=\"wave\"");
-  const Outcome outcome = quadrille_in(folder, {"count", put_scene(folder, event), "--json"});
+  const Ran outcome = quadrille_in(folder, {"count", put_scene(folder, event), "--json"});
   CHECK(outcome.exit == 1);
   const Json piece = Json::parse(outcome.out)["pieces"][0];
   CHECK(piece["as_last_calculated"] == false);
@@ -165,7 +164,7 @@ TEST_CASE("an event of a newer version is counted with a warning: it was once co
   const Folder folder;
   std::string event = event_text();
   event.replace(event.find("version=\"1.0\" reader=\"1.0\" units"), 26, "version=\"2.0\" reader=\"2.0\"");
-  const Outcome outcome = quadrille_in(folder, {"count", put_scene(folder, event), "--json"});
+  const Ran outcome = quadrille_in(folder, {"count", put_scene(folder, event), "--json"});
   CHECK(outcome.exit == 0);
   CHECK(Json::parse(outcome.out)["total_balloons"] == 264);
   CHECK(outcome.err.find("warning: ") == 0);
@@ -176,8 +175,8 @@ TEST_CASE("supplies are told in the event's units, lengths in feet and inches") 
   const Folder folder;
   std::string event = event_text();
   event.replace(event.find("units=\"metric\""), 14, "units=\"feet\"");
-  const Outcome feet = quadrille_in(folder, {"count", put_scene(folder, event)});
-  const Outcome metric = quadrille_in(folder, {"count", put_scene(folder)});
+  const Ran feet = quadrille_in(folder, {"count", put_scene(folder, event)});
+  const Ran metric = quadrille_in(folder, {"count", put_scene(folder)});
   // Of 33 clusters every third is tied, from the first on, and the last: 12, with 0.6 m of line each. Two arches take
   // 14.4 m, which are 47 ft 2.9 in, to the nearest half inch 47' 3".
   CHECK(has_line_with(metric.out, {"Line, clusters to the frame", "14.40 m"}));

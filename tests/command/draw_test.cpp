@@ -11,7 +11,7 @@ TEST_CASE("the ending says what the drawing becomes") {
   const Folder folder;
   const std::string event = put_scene(folder);
   for (const char* name : {"a.pdf", "b.PDF", "c.svg", "d.png"}) {
-    const Outcome outcome = quadrille_in(folder, {"draw", event, "--out", folder / name, "--area", "Barn"});
+    const Ran outcome = quadrille_in(folder, {"draw", event, "--out", folder / name, "--area", "Barn"});
     CAPTURE(outcome.err);
     CHECK(outcome.exit == 0);
     CHECK(outcome.out.empty());
@@ -27,7 +27,7 @@ TEST_CASE("several pages: one PDF, or numbered files with a word about it") {
   const std::string event = put_scene(folder);
   CHECK(quadrille_in(folder, {"draw", event, "--out", folder / "all.pdf"}).exit == 0);
 
-  const Outcome numbered = quadrille_in(folder, {"draw", event, "--out", folder / "all.png"});
+  const Ran numbered = quadrille_in(folder, {"draw", event, "--out", folder / "all.png"});
   CHECK(numbered.exit == 0);
   CHECK(numbered.err.find("all-1.png") != std::string::npos);
   CHECK(numbered.err.find("--area") != std::string::npos);
@@ -35,11 +35,11 @@ TEST_CASE("several pages: one PDF, or numbered files with a word about it") {
   while (std::filesystem::exists(folder / ("all-" + std::to_string(files + 1) + ".png"))) ++files;
   CHECK(files >= 2);
   CHECK_FALSE(std::filesystem::exists(folder / "all.png"));
-  const Outcome pages = run_in(folder, "pdfinfo", {folder / "all.pdf"}, environment_in(folder));
+  const Ran pages = run_in(folder, "pdfinfo", {folder / "all.pdf"}, environment_in(folder));
   REQUIRE_MESSAGE(pages.exit == 0, "pdfinfo (package poppler-utils) is needed");
   CHECK(has_line_with(pages.out, {"Pages", std::to_string(files)}));
 
-  const Outcome one = quadrille_in(folder, {"draw", event, "--out", folder / "yard.png", "--area", "a2"});
+  const Ran one = quadrille_in(folder, {"draw", event, "--out", folder / "yard.png", "--area", "a2"});
   CHECK(one.exit == 0);
   CHECK(one.err.empty());
   CHECK(std::filesystem::exists(folder / "yard.png"));
@@ -65,7 +65,7 @@ TEST_CASE("the pdf holds the same counts as count") {
   const Folder folder;
   const std::string event = put_scene(folder);
   CHECK(quadrille_in(folder, {"draw", event, "--out", folder / "a.pdf", "--area", "Barn"}).exit == 0);
-  const Outcome text = run_in(folder, "pdftotext", {"-layout", folder / "a.pdf", "-"}, environment_in(folder));
+  const Ran text = run_in(folder, "pdftotext", {"-layout", folder / "a.pdf", "-"}, environment_in(folder));
   REQUIRE_MESSAGE(text.exit == 0, "pdftotext (package poppler-utils) is needed");
   // 66 of each colour in the arch of the area drawn (33 quads, two of each).
   CHECK(has_line_with(text.out, {"Fern", "66"}));
@@ -81,7 +81,7 @@ TEST_CASE("a drawing never replaces an event: draw E.pdf --out E.pdf once put th
   for (const std::string& file : {event, other}) put_file(file, event_text());
   std::filesystem::create_symlink(event, link);
   const auto refused = [&](const std::vector<std::string>& words, const std::string& named) {
-    const Outcome outcome = quadrille_in(folder, words);
+    const Ran outcome = quadrille_in(folder, words);
     CAPTURE(outcome.err);
     CHECK(outcome.exit == 2);
     CHECK(outcome.err.find(named + ": this file holds") != std::string::npos);
@@ -116,7 +116,7 @@ TEST_CASE("warnings are told while drawing, on the standard error and without a 
   const Folder folder;
   std::string event = event_text();
   event.replace(event.find("count=\"33\""), 10, "count=\"20\"");  // most of the rod stays bare
-  const Outcome outcome = quadrille_in(folder, {"draw", put_scene(folder, event), "--out", folder / "x.pdf"});
+  const Ran outcome = quadrille_in(folder, {"draw", put_scene(folder, event), "--out", folder / "x.pdf"});
   CHECK(outcome.exit == 0);
   CHECK(outcome.err.find("warning: Barn, Arch p1: The frame shows at ") != std::string::npos);
 }
@@ -124,10 +124,10 @@ TEST_CASE("warnings are told while drawing, on the standard error and without a 
 TEST_CASE("what cannot be drawn is refused: 2 for the words, 3 for the event, 4 for the place") {
   const Folder folder;
   const std::string event = put_scene(folder);
-  const Outcome ending = quadrille_in(folder, {"draw", event, "--out", folder / "a.doc"});
+  const Ran ending = quadrille_in(folder, {"draw", event, "--out", folder / "a.doc"});
   CHECK(ending.exit == 2);
   CHECK(ending.err.find(".pdf, .svg or .png") != std::string::npos);
-  const Outcome area = quadrille_in(folder, {"draw", event, "--out", folder / "a.pdf", "--area", "Cellar"});
+  const Ran area = quadrille_in(folder, {"draw", event, "--out", folder / "a.pdf", "--area", "Cellar"});
   CHECK(area.exit == 2);
   CHECK(area.err.find("'Barn', 'Yard'") != std::string::npos);
   CHECK(quadrille_in(folder, {"draw", event}).exit == 2);

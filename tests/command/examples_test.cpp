@@ -26,11 +26,11 @@ TEST_CASE("every example is without problems, and its totals are the sums of its
   CHECK_FALSE(files.empty());
   for (const std::string& file : files) {
     CAPTURE(file);
-    const Outcome checked = run_in(folder, quadrille_program, {"check", file}, environment);
+    const Ran checked = run_in(folder, quadrille_program, {"check", file}, environment);
     CAPTURE(checked.out);
     CHECK(checked.exit == 0);
     CHECK(checked.out.find("stands in") == std::string::npos);  // nor do their pieces stand in each other
-    const Outcome counted = run_in(folder, quadrille_program, {"count", file, "--json"}, environment);
+    const Ran counted = run_in(folder, quadrille_program, {"count", file, "--json"}, environment);
     CHECK(counted.exit == 0);
     const Json json = Json::parse(counted.out);
     std::int64_t in_lines = 0, in_pieces = 0, needed = 0, ordered = 0;
@@ -52,9 +52,9 @@ TEST_CASE("the drawing of every example holds the counts that count prints") {
   environment["QUADRILLE_PALETTES_PATH"] = QUADRILLE_SOURCE_DIR "/palettes";
   for (const std::string& file : example_files()) {
     CAPTURE(file);
-    const Outcome counted = run_in(folder, quadrille_program, {"count", file, "--json"}, environment);
+    const Ran counted = run_in(folder, quadrille_program, {"count", file, "--json"}, environment);
     REQUIRE(run_in(folder, quadrille_program, {"draw", file, "--out", folder / "a.pdf"}, environment).exit == 0);
-    const Outcome text = run_in(folder, "pdftotext", {"-layout", folder / "a.pdf", "-"}, environment);
+    const Ran text = run_in(folder, "pdftotext", {"-layout", folder / "a.pdf", "-"}, environment);
     REQUIRE_MESSAGE(text.exit == 0, "pdftotext (package poppler-utils) is needed");
     const Json json = Json::parse(counted.out);
     for (const Json& line : json["balloons"]) {

@@ -14,7 +14,7 @@ using Json = nlohmann::json;
 TEST_CASE("palettes --json has every colour of the file with finish, sRGB and packs") {
   const Folder folder;
   put_scene(folder);
-  const Outcome outcome = quadrille_in(folder, {"palettes", "--json"});
+  const Ran outcome = quadrille_in(folder, {"palettes", "--json"});
   CHECK(outcome.exit == 0);
   CHECK(outcome.err.empty());
   const Json json = Json::parse(outcome.out);
@@ -38,7 +38,7 @@ TEST_CASE("palettes --json has every colour of the file with finish, sRGB and pa
 TEST_CASE("palettes prints a line for every colour") {
   const Folder folder;
   put_scene(folder);
-  const Outcome outcome = quadrille_in(folder, {"palettes"});
+  const Ran outcome = quadrille_in(folder, {"palettes"});
   CHECK(outcome.exit == 0);
   CHECK(outcome.out.find("garden: Garden (2 colours, prices in USD)\n") != std::string::npos);
   CHECK(has_line_with(outcome.out, {"fern", "Fern", "matte", "#3f7f4f", "5, 11 in"}));
@@ -51,7 +51,7 @@ TEST_CASE("the palettes beside an event are listed with it, and only with it") {
   const std::string event = folder / "job/supper.quadrille";
   CHECK(quadrille_in(folder, {"palettes", event}).out.find("garden: Garden") != std::string::npos);
   CHECK(quadrille_in(folder, {"palettes"}).out.find("garden") == std::string::npos);
-  const Outcome missing = quadrille_in(folder, {"palettes", folder / "none.quadrille"});
+  const Ran missing = quadrille_in(folder, {"palettes", folder / "none.quadrille"});
   CHECK(missing.exit == 3);
   CHECK(missing.out.empty());
   CHECK(missing.err.find("none.quadrille: there is no such file") != std::string::npos);
@@ -61,7 +61,7 @@ TEST_CASE("a palette that cannot be read is told, and the others are listed") {
   const Folder folder;
   put_scene(folder);
   put_file(folder.path() / "palettes" / "broken.xml", "<palette");
-  const Outcome outcome = quadrille_in(folder, {"palettes"});
+  const Ran outcome = quadrille_in(folder, {"palettes"});
   CHECK(outcome.exit == 0);
   CHECK(outcome.err.find("broken.xml") != std::string::npos);
   CHECK(outcome.out.find("garden: Garden") != std::string::npos);
@@ -72,7 +72,7 @@ TEST_CASE("a colour that its palette does not have: the sentence names the neare
   const Folder folder;
   std::string event = event_text();
   event.replace(event.find("key=\"fern\""), 10, "key=\"frn\"");
-  const Outcome outcome = quadrille_in(folder, {"count", put_scene(folder, event)});
+  const Ran outcome = quadrille_in(folder, {"count", put_scene(folder, event)});
   CHECK(outcome.exit == 3);
   CHECK(has_line_with(outcome.err, {"frn", "garden", "Did you mean \"fern\"?", "'quadrille palettes'"}));
 }

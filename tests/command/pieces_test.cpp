@@ -14,7 +14,7 @@ using Json = nlohmann::json;
 
 TEST_CASE("pieces --json has the arch with its whole table") {
   const Folder folder;
-  const Outcome outcome = quadrille_in(folder, {"pieces", "--json"});
+  const Ran outcome = quadrille_in(folder, {"pieces", "--json"});
   CHECK(outcome.exit == 0);
   const Json json = Json::parse(outcome.out);
   const Json* arch = nullptr;
@@ -38,7 +38,7 @@ TEST_CASE("a refused plugin file is listed with its reason") {
   put_file(folder.path() / "plugins" / "letter.so", "Not a library at all.\n");
   auto environment = environment_in(folder);
   environment["QUADRILLE_PIECES_PATH"] = folder / "plugins";
-  const Outcome json = run_in(folder, quadrille_program, {"pieces", "--json"}, environment);
+  const Ran json = run_in(folder, quadrille_program, {"pieces", "--json"}, environment);
   CHECK(json.exit == 0);
   bool found = false;
   const Json refused = Json::parse(json.out)["refused"];
@@ -46,7 +46,7 @@ TEST_CASE("a refused plugin file is listed with its reason") {
     found = found || (file["reason"] == "not-a-library" && file["file"].get<std::string>().ends_with("letter.so") &&
                       !file["sentence"].empty());
   CHECK(found);
-  const Outcome text = run_in(folder, quadrille_program, {"pieces", "--try-again"}, environment);
+  const Ran text = run_in(folder, quadrille_program, {"pieces", "--try-again"}, environment);
   CHECK(text.exit == 0);
   CHECK(text.out.find("letter.so") != std::string::npos);
   CHECK(text.out.find("rod-length") != std::string::npos);
@@ -54,12 +54,12 @@ TEST_CASE("a refused plugin file is listed with its reason") {
 
 TEST_CASE("--prove passes our arch and fails what is no plugin") {
   const Folder folder;
-  const Outcome arch = quadrille_in(folder, {"pieces", "--prove", QUADRILLE_BINARY_DIR "/pieces/arch.so"});
+  const Ran arch = quadrille_in(folder, {"pieces", "--prove", QUADRILLE_BINARY_DIR "/pieces/arch.so"});
   CAPTURE(arch.out);
   CHECK(arch.exit == 0);
   CHECK(arch.out.find("pass  deterministic") != std::string::npos);
   put_file(folder.path() / "letter.so", "Not a library at all.\n");
-  const Outcome letter = quadrille_in(folder, {"pieces", "--prove", folder / "letter.so", "--json"});
+  const Ran letter = quadrille_in(folder, {"pieces", "--prove", folder / "letter.so", "--json"});
   CHECK(letter.exit == 1);
   CHECK(Json::parse(letter.out)["passed"] == false);
   CHECK(quadrille_in(folder, {"pieces", "--prove", folder / "none.so"}).exit == 3);
@@ -68,7 +68,7 @@ TEST_CASE("--prove passes our arch and fails what is no plugin") {
 TEST_CASE("help and version end with 0 on the standard output; anything else without a verb is bad usage") {
   const Folder folder;
   for (const char* word : {"--help", "--version"}) {
-    const Outcome outcome = quadrille_in(folder, {word});
+    const Ran outcome = quadrille_in(folder, {word});
     CHECK(outcome.exit == 0);
     CHECK_FALSE(outcome.out.empty());
     CHECK(outcome.err.empty());
@@ -76,7 +76,7 @@ TEST_CASE("help and version end with 0 on the standard output; anything else wit
   CHECK(quadrille_in(folder, {"draw", "--help"}).exit == 0);
   for (const std::vector<std::string>& words :
        std::vector<std::vector<std::string>>{{}, {"paint"}, {"--loud"}, {"count"}, {"count", "a", "b"}, {"check"}}) {
-    const Outcome outcome = quadrille_in(folder, words);
+    const Ran outcome = quadrille_in(folder, words);
     CHECK(outcome.exit == 2);
     CHECK(outcome.out.empty());
     CHECK_FALSE(outcome.err.empty());

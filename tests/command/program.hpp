@@ -48,7 +48,7 @@ class Folder {
   std::filesystem::path path_;
 };
 
-struct Outcome {
+struct Ran {
   int exit = -1;  ///< -1 where the program was ended by a signal
   std::string out, err;
 };
@@ -70,8 +70,8 @@ inline Environment environment_in(const Folder& folder) {
 
 /// Runs `program` (found in PATH) with `arguments`; only `environment` is set. What it prints goes through files in
 /// `folder`; `out` is another place for its standard output.
-inline Outcome run_in(const Folder& folder, const std::string& program, const std::vector<std::string>& arguments,
-                      const Environment& environment, const std::string& out = {}) {
+inline Ran run_in(const Folder& folder, const std::string& program, const std::vector<std::string>& arguments,
+                  const Environment& environment, const std::string& out = {}) {
   const std::string out_file = out.empty() ? folder / ".out" : out, err_file = folder / ".err";
   std::vector<std::string> words{program}, settings;
   words.insert(words.end(), arguments.begin(), arguments.end());
@@ -97,7 +97,7 @@ inline Outcome run_in(const Folder& folder, const std::string& program, const st
 
 inline const std::string quadrille_program = QUADRILLE_BINARY_DIR "/bin/quadrille";
 
-inline Outcome quadrille_in(const Folder& folder, const std::vector<std::string>& arguments) {
+inline Ran quadrille_in(const Folder& folder, const std::vector<std::string>& arguments) {
   return run_in(folder, quadrille_program, arguments, environment_in(folder));
 }
 

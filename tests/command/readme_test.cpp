@@ -34,7 +34,7 @@ TEST_CASE("every command of the README runs as it is typed there") {
   for (const std::string& line : lines) {
     CAPTURE(line);
     const std::string script = "cd '" + folder.path().string() + "' && build/bin/quadrille " + line;
-    const Outcome outcome = run_in(folder, "bash", {"-c", script}, environment_in(folder));
+    const Ran outcome = run_in(folder, "bash", {"-c", script}, environment_in(folder));
     CAPTURE(outcome.err);
     CHECK(outcome.exit >= 0);
     CHECK(outcome.exit <= 1);  // 1: done, but an example has something to mend

@@ -34,7 +34,7 @@ Json stood(const Folder& folder, const std::string& lines, std::vector<std::stri
   put_file(folder / "lawn.quadrille", event_with(lines));
   std::vector<std::string> words{"stand", folder / "lawn.quadrille", "--json"};
   words.insert(words.end(), more.begin(), more.end());
-  const Outcome outcome = quadrille_in(folder, words);
+  const Ran outcome = quadrille_in(folder, words);
   REQUIRE((outcome.exit == 0 || outcome.exit == 1 || outcome.exit == 3));
   return Json::parse(outcome.out);
 }
@@ -63,10 +63,10 @@ TEST_CASE("a gust can be given in any unit of speed, and a wrong one is refused"
   const Folder folder;
   CHECK(stood(folder, "", {"--gust", "24mph"})["pieces"][0]["gust_m_s"].get<double>() ==
         doctest::Approx(24 * 0.44704));  // one mile an hour, by definition
-  const Outcome wrong = quadrille_in(folder, {"stand", folder / "lawn.quadrille", "--gust", "windy"});
+  const Ran wrong = quadrille_in(folder, {"stand", folder / "lawn.quadrille", "--gust", "windy"});
   CHECK(wrong.exit == 2);
   CHECK(wrong.err.find("--gust") != std::string::npos);
-  const Outcome nowhere = quadrille_in(folder, {"stand", folder / "lawn.quadrille", "--area", "Roof"});
+  const Ran nowhere = quadrille_in(folder, {"stand", folder / "lawn.quadrille", "--area", "Roof"});
   CHECK(nowhere.exit == 2);
   CHECK(nowhere.err.find("Roof") != std::string::npos);
 }
@@ -74,7 +74,7 @@ TEST_CASE("a gust can be given in any unit of speed, and a wrong one is refused"
 TEST_CASE("the text says what fails first, the action levels and the caution, and every checklist line has a source") {
   const Folder folder;
   put_file(folder / "lawn.quadrille", event_with(R"(<line tie="side-1" x-m="-2" y-m="0"/>)"));
-  const Outcome text = quadrille_in(folder, {"stand", folder / "lawn.quadrille"});
+  const Ran text = quadrille_in(folder, {"stand", folder / "lawn.quadrille"});
   CHECK(text.exit == 1);  // it does not stand
   for (const char* words : {"first to fail", "watch it from", "take it down at", "planning aid", "[ ] "})
     CHECK_MESSAGE(text.out.find(words) != std::string::npos, words);

@@ -8,7 +8,7 @@ namespace {
 
 TEST_CASE("the command links neither wxWidgets nor GTK") {
   const Folder folder;
-  const Outcome outcome = run_in(folder, "ldd", {quadrille_program}, environment_in(folder));
+  const Ran outcome = run_in(folder, "ldd", {quadrille_program}, environment_in(folder));
   REQUIRE(outcome.exit == 0);
   CHECK(outcome.out.find("libc.so") != std::string::npos);
   for (const char* toolkit : {"libwx", "libgtk", "libgdk-3"}) CHECK(outcome.out.find(toolkit) == std::string::npos);
@@ -23,10 +23,10 @@ TEST_CASE("a comma locale changes nothing") {
   };
   const std::vector<std::string> count{"count", event, "--json"}, attempt{"try", "arch", "span=2.25m", "--json"};
   const auto draw = [&](const char* name) { return std::vector<std::string>{"draw", event, "--out", folder / name}; };
-  const Outcome plain_count = outcome_of(count), plain_attempt = outcome_of(attempt);
+  const Ran plain_count = outcome_of(count), plain_attempt = outcome_of(attempt);
   CHECK(outcome_of(draw("plain.pdf")).exit == 0);
 
-  const Outcome made = run_in(folder, "localedef", {"-i", "de_DE", "-f", "UTF-8", folder / "de_DE.UTF-8"}, environment);
+  const Ran made = run_in(folder, "localedef", {"-i", "de_DE", "-f", "UTF-8", folder / "de_DE.UTF-8"}, environment);
   REQUIRE_MESSAGE(made.exit == 0, "localedef (package locales) is needed: " << made.err);
   environment["LOCPATH"] = folder.path().string();
   environment["LC_ALL"] = "de_DE.UTF-8";
@@ -48,13 +48,13 @@ TEST_CASE("without HOME and with LANG=C a UTF-8 name is taken as it is") {
                          {"LANG", "C"},
                          {"LSAN_OPTIONS", leaks_of_others},
                          {"QUADRILLE_PALETTES_PATH", folder / "palettes"}};
-  const Outcome counted = run_in(folder, quadrille_program, {"count", event, "--json"}, bare);
+  const Ran counted = run_in(folder, quadrille_program, {"count", event, "--json"}, bare);
   CHECK(counted.exit == 0);
   CHECK(counted.out == quadrille_in(folder, {"count", event, "--json"}).out);
   const std::string drawing = folder / "Größe – 花.pdf";
   CHECK(run_in(folder, quadrille_program, {"draw", event, "--out", drawing}, bare).exit == 0);
   CHECK(bytes_of(drawing).starts_with("%PDF-"));
-  const Outcome missing = run_in(folder, quadrille_program, {"count", folder / "Weiß.quadrille"}, bare);
+  const Ran missing = run_in(folder, quadrille_program, {"count", folder / "Weiß.quadrille"}, bare);
   CHECK(missing.exit == 3);
   CHECK(missing.err.find("Weiß.quadrille") != std::string::npos);
 }

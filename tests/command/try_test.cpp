@@ -20,8 +20,8 @@ void check_keys(const Json& object, const std::vector<const char*>& keys) {
 
 TEST_CASE("try --json gives every key that scripts rely on") {
   const Folder folder;
-  const Outcome outcome = quadrille_in(folder, {"try", "arch", "frame=flexible-rod", "rod-length=9m", "span=3.2m",
-                                                "cluster-size=4", "clusters=33", "slots=2", "--json"});
+  const Ran outcome = quadrille_in(folder, {"try", "arch", "frame=flexible-rod", "rod-length=9m", "span=3.2m",
+                                            "cluster-size=4", "clusters=33", "slots=2", "--json"});
   CHECK(outcome.exit == 0);
   const Json json = Json::parse(outcome.out);
   check_keys(json, {"type", "status", "messages", "size", "hidden_share", "bare", "spine_m", "frame", "clusters",
@@ -59,7 +59,7 @@ TEST_CASE("try --json gives every key that scripts rely on") {
 TEST_CASE("numbers are printed so that nothing is lost") {
   // 1/3 m as a span: the shortest text of the double 1/3 has 16 digits; a print at six digits would fall short.
   const Folder folder;
-  const Outcome outcome = quadrille_in(folder, {"try", "arch", "span=0.3333333333333333", "rod-length=6m", "--json"});
+  const Ran outcome = quadrille_in(folder, {"try", "arch", "span=0.3333333333333333", "rod-length=6m", "--json"});
   const Json json = Json::parse(outcome.out);
   REQUIRE(json["status"] == "ok");
   CHECK(json["facts"]["span_m"].get<double>() == doctest::Approx(1.0 / 3).epsilon(1e-15));
@@ -68,7 +68,7 @@ TEST_CASE("numbers are printed so that nothing is lost") {
 TEST_CASE("a piece that cannot be ends with 1 and says which value is to blame") {
   const Folder folder;
   // A rod of 6 m cannot span 7 m.
-  const Outcome wide = quadrille_in(folder, {"try", "arch", "rod-length=6m", "span=7m", "--json"});
+  const Ran wide = quadrille_in(folder, {"try", "arch", "rod-length=6m", "span=7m", "--json"});
   CHECK(wide.exit == 1);
   const Json json = Json::parse(wide.out);
   CHECK(json["status"] != "ok");
@@ -87,7 +87,7 @@ TEST_CASE("a piece that cannot be ends with 1 and says which value is to blame")
 TEST_CASE("a value outside its range and a choice that there is not end with 3") {
   const Folder folder;
   CHECK(quadrille_in(folder, {"try", "arch", "span=-1m"}).exit == 3);
-  const Outcome choice = quadrille_in(folder, {"try", "arch", "frame=triangle", "--json"});
+  const Ran choice = quadrille_in(folder, {"try", "arch", "frame=triangle", "--json"});
   CHECK(choice.exit == 3);
   CHECK(Json::parse(choice.out)["status"] == "bad_parameter");
 }
@@ -107,7 +107,7 @@ TEST_CASE("words that cannot be meant end with 2 and print no data") {
       {"try", "arch", "--colour"},
   };
   for (const auto& words : mistakes) {
-    const Outcome outcome = quadrille_in(folder, words);
+    const Ran outcome = quadrille_in(folder, words);
     CAPTURE(words.back());
     CHECK(outcome.exit == 2);
     CHECK(outcome.out.empty());
@@ -118,10 +118,10 @@ TEST_CASE("words that cannot be meant end with 2 and print no data") {
 
 TEST_CASE("without --json it says in words what it built, and draws on request") {
   const Folder folder;
-  const Outcome text = quadrille_in(folder, {"try", "arch", "rod-length=9m", "span=3.2m", "clusters=33"});
+  const Ran text = quadrille_in(folder, {"try", "arch", "rod-length=9m", "span=3.2m", "clusters=33"});
   CHECK(text.exit == 0);
   CHECK(text.out.find("132 balloons in 33 clusters") != std::string::npos);
-  const Outcome drawn = quadrille_in(folder, {"try", "arch", "--out", folder / "arch.svg"});
+  const Ran drawn = quadrille_in(folder, {"try", "arch", "--out", folder / "arch.svg"});
   CHECK(drawn.exit == 0);
   CHECK(drawn.out.empty());
   CHECK(bytes_of(folder / "arch.svg").find("<svg") != std::string::npos);

@@ -43,7 +43,7 @@ TEST_CASE("every mistake gets one sentence that says what would be accepted") {
       {{"try", "arch", "span=wide"}, {"span: 'wide' is no length", "20 ft"}},
   };
   for (const auto& [words, said] : mistakes) {
-    const Outcome outcome = quadrille_in(folder, words);
+    const Ran outcome = quadrille_in(folder, words);
     CAPTURE(outcome.err);
     CHECK(outcome.exit == 2);
     CHECK(outcome.out.empty());
@@ -54,7 +54,7 @@ TEST_CASE("every mistake gets one sentence that says what would be accepted") {
 
 TEST_CASE("without arguments it says what it can do, verb by verb") {
   const Folder folder;
-  const Outcome bare = quadrille_in(folder, {}), help = quadrille_in(folder, {"--help"});
+  const Ran bare = quadrille_in(folder, {}), help = quadrille_in(folder, {"--help"});
   CHECK(bare.exit == 2);
   CHECK(bare.out.empty());
   for (const char* verb : {"draw EVENT --out FILE", "count EVENT", "check EVENT", "pieces", "palettes [EVENT]",
@@ -68,12 +68,12 @@ TEST_CASE("without arguments it says what it can do, verb by verb") {
 
 TEST_CASE("the help of a verb has all of its options and an example that its parser takes") {
   const Folder folder;
-  const Outcome help = quadrille_in(folder, {"draw", "--help"});
+  const Ran help = quadrille_in(folder, {"draw", "--help"});
   CHECK(help.exit == 0);
   for (const char* option : {"--out FILE", "--area NAME", "--paper SIZE", "--units UNITS", "--letters", "--no-letters"})
     CHECK(help.out.find(option) != std::string::npos);
   for (const char* verb : {"draw", "count", "check", "pieces", "palettes", "try"}) {
-    const Outcome shown = quadrille_in(folder, {verb, "-h"});
+    const Ran shown = quadrille_in(folder, {verb, "-h"});
     CHECK(shown.exit == 0);
     const std::string mark = "For example: quadrille ";
     const auto at = shown.out.find(mark);
@@ -82,7 +82,7 @@ TEST_CASE("the help of a verb has all of its options and an example that its par
     put_scene(folder);
     const std::string script = "cd '" + folder.path().string() + "' && cp supper.quadrille party.quadrille && '" +
                                quadrille_program + "' " + line;
-    const Outcome outcome = run_in(folder, "bash", {"-c", script}, environment_in(folder));
+    const Ran outcome = run_in(folder, "bash", {"-c", script}, environment_in(folder));
     CAPTURE(outcome.err);
     CHECK(outcome.exit == 0);
   }
@@ -91,10 +91,10 @@ TEST_CASE("the help of a verb has all of its options and an example that its par
 TEST_CASE("a refusal names its key once: it was once \"span: 'span' (Span) is -1 m\"") {
   const Folder folder;
   // 0.3048 m are a foot: 1 m is 3 ft 3.37 in, 40 m are 131 ft 2.8 in; to the nearest half inch.
-  const Outcome outcome = quadrille_in(folder, {"try", "arch", "span=-1m"});
+  const Ran outcome = quadrille_in(folder, {"try", "arch", "span=-1m"});
   CHECK(outcome.exit == 3);
   CHECK(outcome.err == "refused: Span is -1 m (-3' 3 1/2\"): 0 m to 40 m (0\" to 131' 3\") would be accepted.\n");
-  const Outcome rod = quadrille_in(folder, {"try", "arch", "rod-diameter=-1m"});
+  const Ran rod = quadrille_in(folder, {"try", "arch", "rod-diameter=-1m"});
   CHECK(rod.err.find("would be accepted (rod-diameter).\n") != std::string::npos);
 }
 
@@ -114,7 +114,7 @@ TEST_CASE("a bare number that was meant in feet, inches or millimetres is told s
   // The same in a file, whose lengths are all in metres.
   std::string event = event_text();
   event.replace(event.find("length=\"2.7\""), 12, "length=\"20\"");
-  const Outcome outcome = quadrille_in(folder, {"check", put_scene(folder, event)});
+  const Ran outcome = quadrille_in(folder, {"check", put_scene(folder, event)});
   CHECK(outcome.exit == 1);
   CHECK(has_line_with(outcome.out, {"problem: Barn, Arch p1", "Span is 20 m: did you mean 20ft (6.096 m)"}));
 }

@@ -135,3 +135,40 @@ TEST_CASE("what stands in no namespace under a prefixed root does not become our
   CHECK(times(bytes, "<q:lawn/>") == 1);
   CHECK(opened(bytes).areas.at(0)->pieces.size() == 1);
 }
+
+TEST_CASE("an assumption or tick that stands twice is kept beside the first, and goes when the user takes it away") {
+  Event event =
+      event_with("<standing><assumption key=\"push\" value=\"40\"/>" + remark +
+                 "<assumption key=\"push\" value=\"60\"/><tick key=\"p1/lines\"/><tick key=\"p1/lines\"/></standing>");
+  CHECK(event.assumptions.at("push") == 40);
+  CHECK(times(saved(event), "key=\"push\"") == 2);
+  event.assumptions.clear();
+  event.ticked.clear();
+  const std::string without = saved(event);
+  CHECK(times(without, "push") == 0);
+  CHECK(times(without, "p1/lines") == 0);
+  CHECK(times(without, remark) == 1);
+}
+
+TEST_CASE("a line goes with what was kept inside it, and the others stay") {
+  Event event = piece_with("<line tie=\"front-1\" x-m=\"0\" y-m=\"-2\" colour-of-flag=\"red\"/>" + remark +
+                           "<line tie=\"back-1\" anchor=\"rope\" x-m=\"0\" y-m=\"2\"/>");
+  const std::string whole = saved(event);
+  CHECK(times(whole, "colour-of-flag=\"red\"") == 1);
+  CHECK(times(whole, "anchor=\"rope\"") == 1);  // not known: read as a stake, and kept as it is
+  event.areas[0].edit(
+      [](Area& area) { area.pieces[0].edit([](PlacedPiece& piece) { piece.lines.erase(piece.lines.begin()); }); });
+  const std::string without = saved(event);
+  CHECK(times(without, "front-1") == 0);
+  CHECK(times(without, "colour-of-flag") == 0);
+  CHECK(times(without, "anchor=\"rope\"") == 1);
+  CHECK(times(without, remark) == 1);
+}
+
+TEST_CASE("an assumption without a number is refused with its name") {
+  const auto refused = read_event(
+      "<event xmlns=\"urn:quadrille:event:1\" version=\"1.0\" reader=\"1.0\"><standing><assumption key=\"push\"/>"
+      "</standing></event>",
+      "f");
+  CHECK(refused.error.find("\"push\" has no value") != std::string::npos);
+}

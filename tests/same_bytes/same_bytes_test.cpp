@@ -97,7 +97,7 @@ TEST_CASE("a processor without fused multiply-add, whose sines differ in the las
       CAPTURE(setting);
       std::vector<std::string> words{"try", type.id, "--json"};
       if (!setting.empty()) words.push_back(setting);
-      const Outcome here = run_in(folder, quadrille_program, words, plain);
+      const Ran here = run_in(folder, quadrille_program, words, plain);
       CHECK(here.out.size() > 100);
       CHECK(here.out == run_in(folder, quadrille_program, words, poorer).out);
     }

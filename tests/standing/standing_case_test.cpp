@@ -50,7 +50,9 @@ TEST_CASE("a drum as wide as a column tips and slides at the weight that the han
   CHECK(answer.state.supports[0].force_n.y() == doctest::Approx(-116.08939).epsilon(5e-4));
   CHECK(utilisation(answer.checks, "tips") == doctest::Approx(1).epsilon(5e-3));
   CHECK(utilisation(answer.checks, "slides") == doctest::Approx(1).epsilon(5e-3));
-  CHECK(its.all_round(10.7).needed_on_plate_kg == doctest::Approx(39.4595).epsilon(5e-3));
+  const Piece lighter = drum(0.675980, 2, 0.6, 10);
+  CHECK(StandingCase(event, area, placed, lighter).all_round(10.7).ballast_needed_kg ==
+        doctest::Approx(39.4595 - 10).epsilon(5e-3));
   // So stiff a drum in so light a wind found no rest where rounding was more than a force's share of 1e-8.
   CHECK(its.limit().gust_m_s == doctest::Approx(10.7).epsilon(0.012));
 }
@@ -209,7 +211,7 @@ TEST_CASE("no piece, site or gust makes it hang, crash, or call fine what has no
     }
     if (answer.verdict == Verdict::fine) {
       CHECK(answer.converged);
-      CHECK(worst_of(answer.checks)->utilisation <= 1.02);
+      CHECK(worst_of(answer.checks)->utilisation <= 1);
       CHECK(answer.limit_gust_m_s >= gust);
     }
     if (!answer.converged) CHECK_FALSE(answer.reason.empty());
