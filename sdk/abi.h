@@ -18,7 +18,7 @@
 #include <stdint.h>
 
 #define QUADRILLE_ABI_MAJOR 1u
-#define QUADRILLE_ABI_MINOR 0u
+#define QUADRILLE_ABI_MINOR 1u
 
 #ifdef __cplusplus
 extern "C" {
@@ -65,11 +65,20 @@ typedef struct quadrille_parameter {
   uint32_t decimals;     /* decimals worth showing in the SI unit */
   uint32_t handle_end;   /* where a drag handle sits: QUADRILLE_NO_HANDLE … */
   uint32_t handle_axis;  /* 0 x, 1 y, 2 z: the axis along which dragging the handle changes the value */
-  uint32_t reserved;     /* 0 */
+  uint32_t flags;        /* QUADRILLE_ADVANCED or 0; until 1.0 always 0 */
+  /* since 1.1 */
+  double handle_gain;    /* change of the value per metre that the handle is dragged outward (to its own side, up or away
+                            from the audience): 2 where both ends of a span move apart; 0 counts as 1 */
+  const char* only_with; /* when the parameter matters, for forms; "" or NULL: always. Words between blanks must all hold;
+                            of alternatives joined by '|' in a word one must: key=choice, key!=choice (choice keys; yes or
+                            no for a FLAG), key>0 (a number above 0), as in "frame=square height>0|span>0" */
 } quadrille_parameter;
 
 enum { QUADRILLE_NO_HANDLE = 0, QUADRILLE_HANDLE_LEFT = 1, QUADRILLE_HANDLE_RIGHT = 2, QUADRILLE_HANDLE_TOP = 3,
        QUADRILLE_HANDLE_POINTS = 4 };
+
+/* Few people ever change it: forms keep it out of the way until it is asked for, or stands at other than its default. */
+enum { QUADRILLE_ADVANCED = 1 };
 
 typedef struct quadrille_value { /* never grows */
   uint32_t kind;
@@ -199,6 +208,9 @@ typedef struct quadrille_message {
   uint32_t topic;   /* QUADRILLE_ABOUT_…; one that the studio does not know counts as OTHER */
   const char* key;  /* the parameter to blame, or "" */
   const char* text; /* one sentence: what is wrong, and what would be accepted */
+  /* since 1.1 */
+  const char* remedy; /* one change that is known to mend just this, as key=value in its written form, such as
+                         "slots=3"; "" or NULL: none is known */
 } quadrille_message;
 
 typedef struct quadrille_fact { /* a number the piece type computed, e.g. "foot_push_n" */

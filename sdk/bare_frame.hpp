@@ -19,9 +19,6 @@ struct BlamedStretch {
   std::string remedy = {};
 };
 
-/// Share of the frame that a dressed piece aims to hide.
-inline constexpr double hidden_aim = 0.85;
-
 namespace bare_frame_detail {
 
 /// A hand's width bare at an end of the frame is where plate and socket are, and nobody looks for balloons: common

@@ -20,11 +20,17 @@ inline constexpr quadrille_parameter base_parameters[] = {
         .display(0, 1)
         .standard(0.45)
         .decimals(2),
-    mass("plate-mass", "Plate mass", "Of one base plate.", "Base").range(0, 200).display(0, 30).standard(8),
+    mass("plate-mass", "Plate mass", "Of one base plate.", "Base")
+        .range(0, 200)
+        .display(0, 30)
+        .standard(8)
+        .only_with("plate-width>0")
+        .advanced(),
     mass("ballast", "Ballast", "Put on each base plate, beyond its own mass.", "Base")
         .range(0, 500)
         .display(0, 60)
-        .standard(standard_ballast_kg),
+        .standard(standard_ballast_kg)
+        .only_with("plate-width>0"),
 };
 
 struct BaseValues {
@@ -81,12 +87,14 @@ inline void warn_of_ballast(Piece& piece, const BaseValues& base) {
     piece.messages.push_back({base.ballast_kg == standard_ballast_kg ? Severity::note : Severity::warning, "ballast",
                               "Without a base plate there is nothing to put " + print_fixed(base.ballast_kg, 0) +
                                   " kg of ballast on, so none is counted: give the plate a width, or set the ballast "
-                                  "to 0."});
+                                  "to 0.",
+                              Topic::other, "ballast=0kg"});
   const double limit = ballast_per_m2_kg * base.plate_width_m * base.plate_width_m;
   if (base.plate_width_m > 0 && base.ballast_kg > limit)
     warn(piece, "ballast",
          print_fixed(base.ballast_kg, 0) + " kg of ballast find no room on the plate: it takes about " +
-             print_fixed(limit, 0) + " kg.");
+             print_fixed(limit, 0) + " kg.",
+         "ballast=" + print_number(std::floor(limit)) + "kg");
 }
 
 }  // namespace quadrille

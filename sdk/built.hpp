@@ -116,6 +116,7 @@ struct Message {
   std::string key;  ///< the parameter to blame, or empty
   std::string text;
   Topic topic = Topic::other;
+  std::string remedy = {};  ///< one change that is known to mend it, "key=value" in its written form; or empty
   bool operator==(const Message&) const = default;
 };
 

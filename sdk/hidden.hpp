@@ -4,14 +4,16 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
-#include <map>
 #include <span>
-#include <utility>
 #include <vector>
 
 #include "sdk/built.hpp"
+#include "sdk/sized_grid.hpp"
 
 namespace quadrille {
+
+/// Share of the frame that a dressed piece aims to hide. Common practice, no source.
+inline constexpr double hidden_aim = 0.85;
 
 struct Stretch {
   double from_m = 0, to_m = 0;  ///< arc lengths along the spine
@@ -46,24 +48,14 @@ inline bool hides(const Balloon& balloon, const Vec3& p) {
 inline HiddenSpine hidden_spine(std::span<const SpinePoint> spine, std::span<const Balloon> balloons) {
   HiddenSpine hidden;
   if (spine.size() < 2 || spine.back().at_m <= 0) return hidden;
-  double largest = 0.01;
-  for (const Balloon& balloon : balloons)
-    largest = std::max({largest, balloon.diameter_m, (balloon.neck - balloon.centre).norm()});
-  const double cell = largest * 1.01;
-  const auto column = [cell](double coordinate) { return static_cast<long>(std::floor(coordinate / cell)); };
-  std::map<std::pair<long, long>, std::vector<const Balloon*>> grid;
-  for (const Balloon& balloon : balloons)
-    grid[{column(balloon.centre.x()), column(balloon.centre.z())}].push_back(&balloon);
-
+  SizedGrid<2> grid;
+  for (std::size_t i = 0; i < balloons.size(); ++i) {
+    const Balloon& balloon = balloons[i];
+    const double reach = std::max(balloon.diameter_m, (balloon.neck - balloon.centre).norm());
+    if (reach > 0) grid.add(i, {balloon.centre.x(), balloon.centre.z()}, reach);
+  }
   const auto is_hidden = [&](const Vec3& p) {
-    for (long i = -1; i <= 1; ++i)
-      for (long j = -1; j <= 1; ++j) {
-        const auto found = grid.find({column(p.x()) + i, column(p.z()) + j});
-        if (found == grid.end()) continue;
-        for (const Balloon* balloon : found->second)
-          if (hides(*balloon, p)) return true;
-      }
-    return false;
+    return grid.any_near({p.x(), p.z()}, [&](std::size_t i) { return hides(balloons[i], p); });
   };
 
   const double length = spine.back().at_m;

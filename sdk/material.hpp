@@ -9,6 +9,9 @@
 
 namespace quadrille {
 
+/// Standard acceleration of free fall [m/s²]. Source: 3rd General Conference on Weights and Measures, 1901; ISO 80000-3.
+inline constexpr double gravity = 9.80665;
+
 /// Mechanical figures of a material. All are typical values: a supplier's own sheet goes before them.
 struct Material {
   const char* key;

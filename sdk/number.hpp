@@ -31,6 +31,15 @@ inline std::string print_fixed(double number, int decimals) {
   return printed;
 }
 
+/// With at most `digits` significant digits, without useless zeros, for people: 0.0123, 1.5e+06. `number` is finite;
+/// digits is 1 to 17, otherwise the nearer of both is taken.
+inline std::string print_significant(double number, int digits) {
+  char text[32];
+  const auto end = std::to_chars(text, text + sizeof text, number == 0 ? 0.0 : number, std::chars_format::general,
+                                 std::clamp(digits, 1, 17));
+  return {text, end.ptr};
+}
+
 /// `number` to 12 significant digits, the same on every machine even where its last bits come from a mathematics
 /// library that differs. `number` is finite; not finite is returned as it is.
 inline double to_twelve_digits(double number) {

@@ -18,8 +18,8 @@ namespace quadrille {
 class ParameterEntry {
  public:
   constexpr ParameterEntry(Kind kind, const char* key, const char* label, const char* hint, const char* group)
-      : entry_{key, label, hint, group, "", "", nullptr, 0, static_cast<std::uint32_t>(kind),
-               0,   0,     0,    0,     0,  3,  0,       0, 0} {}
+      : entry_{key, label, hint, group, "", "", nullptr, 0, static_cast<std::uint32_t>(kind), 0, 0, 0,
+               0,   0,     3,    0,     0,  0,  0,       ""} {}
 
   /// Hard range, both ends included: values outside never reach build. Also becomes the display range.
   constexpr ParameterEntry range(double least, double most) const {
@@ -57,11 +57,26 @@ class ParameterEntry {
     changed.entry_.aliases = keys;
     return changed;
   }
-  /// Offers the value for dragging: `end` is QUADRILLE_HANDLE_…, `axis` 0 x, 1 y, 2 z.
-  constexpr ParameterEntry handle(std::uint32_t end, std::uint32_t axis) const {
+  /// Offers the value for dragging: `end` is QUADRILLE_HANDLE_…, `axis` 0 x, 1 y, 2 z; `gain` is the change of the value
+  /// per metre that the handle is dragged outward.
+  constexpr ParameterEntry handle(std::uint32_t end, std::uint32_t axis, double gain = 1) const {
     ParameterEntry changed = *this;
     changed.entry_.handle_end = end;
     changed.entry_.handle_axis = axis;
+    changed.entry_.handle_gain = gain;
+    return changed;
+  }
+  /// When it matters, written as in abi.h: "frame=square", "topper!=none", "ballast>0", "pattern=stripes|pattern=zigzag".
+  /// Forms show it as idle otherwise; build gets its value all the same.
+  constexpr ParameterEntry only_with(const char* conditions) const {
+    ParameterEntry changed = *this;
+    changed.entry_.only_with = conditions;
+    return changed;
+  }
+  /// Forms keep it out of the way: few people ever change it.
+  constexpr ParameterEntry advanced() const {
+    ParameterEntry changed = *this;
+    changed.entry_.flags |= QUADRILLE_ADVANCED;
     return changed;
   }
   template <std::size_t N>

@@ -42,6 +42,13 @@ struct LaidCluster {
 };
 
 inline char slot_letter(std::uint32_t slot) { return static_cast<char>('A' + slot); }
+/// Slots that have a letter; more come only out of a damaged file.
+inline constexpr std::uint32_t most_lettered = 26;
+/// "A", or a number from 27 on.
+inline std::string slot_name(std::size_t slot) {
+  return slot < most_lettered ? std::string(1, slot_letter(static_cast<std::uint32_t>(slot)))
+                              : std::to_string(slot + 1);
+}
 
 /// The clusters that pattern text writes: see row_words. A word has one letter per balloon of the cluster, or a single
 /// letter for a cluster of one colour; otherwise it fails with a sentence that names the row.

@@ -13,6 +13,7 @@
 #include <cstddef>
 #include <exception>
 #include <memory>
+#include <new>
 #include <span>
 #include <stdexcept>
 #include <string>
@@ -31,25 +32,32 @@ namespace quadrille {
 /// Thrown by build: one parameter's value cannot be used, whatever the others are.
 class BadParameter : public std::runtime_error {
  public:
-  /// `key`: the parameter to blame. `sentence`: what is wrong and what would be accepted.
-  BadParameter(std::string key, const std::string& sentence) : std::runtime_error(sentence), key_(std::move(key)) {}
+  /// `key`: the parameter to blame. `sentence`: what is wrong and what would be accepted. `remedy`: one change that is
+  /// known to mend it, "key=value" in its written form; empty where none is.
+  BadParameter(std::string key, const std::string& sentence, std::string remedy = {})
+      : std::runtime_error(sentence), key_(std::move(key)), remedy_(std::move(remedy)) {}
   const std::string& key() const { return key_; }
+  const std::string& remedy() const { return remedy_; }
 
  private:
-  std::string key_;
+  std::string key_, remedy_;
 };
 
 /// Thrown by build: the values contradict each other or nature. `key` names the one best changed. What was built so far
 /// may go along, so that people see why: it is shown, but never counted or ordered.
 class Infeasible : public std::runtime_error {
  public:
-  Infeasible(std::string key, const std::string& sentence, Piece so_far = {})
-      : std::runtime_error(sentence), key_(std::move(key)), so_far_(std::make_shared<Piece>(std::move(so_far))) {}
+  Infeasible(std::string key, const std::string& sentence, Piece so_far = {}, std::string remedy = {})
+      : std::runtime_error(sentence),
+        key_(std::move(key)),
+        remedy_(std::move(remedy)),
+        so_far_(std::make_shared<Piece>(std::move(so_far))) {}
   const std::string& key() const { return key_; }
+  const std::string& remedy() const { return remedy_; }
   const Piece& so_far() const { return *so_far_; }
 
  private:
-  std::string key_;
+  std::string key_, remedy_;
   std::shared_ptr<const Piece> so_far_;  // shared, so that copying the exception cannot throw
 };
 
@@ -161,8 +169,8 @@ class Pusher {
     }
   }
 
-  void refuse(const char* key, const char* sentence) noexcept {
-    const quadrille_message message{QUADRILLE_REFUSAL, 0, key, sentence};
+  void refuse(const char* key, const char* sentence, const char* remedy = "") noexcept {
+    const quadrille_message message{QUADRILLE_REFUSAL, 0, key, sentence, remedy};
     sink_.push(sink_.self, QUADRILLE_RECORD_MESSAGE, &message, 1, sizeof message);
   }
 
@@ -180,12 +188,15 @@ inline std::int32_t build_guarded(Piece (*build)(const Values&), std::span<const
     pusher.push(build(Values(table, values)));
     return QUADRILLE_OK;
   } catch (const BadParameter& refusal) {
-    pusher.refuse(refusal.key().c_str(), refusal.what());
+    pusher.refuse(refusal.key().c_str(), refusal.what(), refusal.remedy().c_str());
     return QUADRILLE_BAD_PARAMETER;
   } catch (const Infeasible& refusal) {
     pusher.push_what_fits(refusal.so_far());
-    pusher.refuse(refusal.key().c_str(), refusal.what());
+    pusher.refuse(refusal.key().c_str(), refusal.what(), refusal.remedy().c_str());
     return QUADRILLE_INFEASIBLE;
+  } catch (const std::bad_alloc&) {
+    pusher.refuse("", "The memory is full: ask for fewer or larger balloons, or close other programs.");
+    return QUADRILLE_INTERNAL;
   } catch (const std::exception& error) {
     pusher.refuse("", error.what());
     return QUADRILLE_INTERNAL;

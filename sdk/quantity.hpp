@@ -95,7 +95,7 @@ inline std::string with_plain_marks(std::string_view text) {
     text.remove_prefix(taken);
   }
   // Two single primes, whatever they were written with, are the mark of inches.
-  for (auto at = plain.find("''"); at != std::string::npos; at = plain.find("''")) plain.replace(at, 2, "\"");
+  for (auto at = plain.find("''"); at != std::string::npos; at = plain.find("''")) plain.replace(at, 2, 1, '"');
   return plain;
 }
 

@@ -108,11 +108,12 @@ inline AnchoringRule from_record(const quadrille_anchoring& r) {
 }
 
 inline quadrille_message to_record(const Message& m) {
-  return {code_of(m.severity), code_of(m.topic), m.key.c_str(), m.text.c_str()};
+  return {code_of(m.severity), code_of(m.topic), m.key.c_str(), m.text.c_str(), m.remedy.c_str()};
 }
 inline Message from_record(const quadrille_message& r) {
   const bool bare_frame = r.topic == QUADRILLE_ABOUT_BARE_FRAME;
-  return {static_cast<Severity>(r.severity), r.key, r.text, bare_frame ? Topic::bare_frame : Topic::other};
+  return {static_cast<Severity>(r.severity), r.key, r.text, bare_frame ? Topic::bare_frame : Topic::other,
+          r.remedy == nullptr ? "" : r.remedy};
 }
 
 inline quadrille_fact to_record(const Fact& f) { return {f.key.c_str(), f.number}; }

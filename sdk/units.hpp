@@ -85,7 +85,8 @@ enum class MassStyle { pounds, kilograms };
 enum class SpeedStyle { miles_per_hour, kilometres_per_hour, metres_per_second };
 enum class TemperatureStyle { fahrenheit, celsius };
 
-/// `metres` in feet and inches to the nearest half inch, halves away from zero: 8' 6 1/2", 1', 11", 1/2", 0".
+/// `metres` in feet and inches to the nearest half inch, halves away from zero: 8' 6 1/2", 17' 0 1/2", 1', 11", 1/2",
+/// 0". After feet a half inch follows a 0, as the trade writes it: 17' 1/2" is read as seventeen and a half feet.
 inline std::string print_feet_inches(double metres) {
   // A millionth of a half inch keeps what was typed as a quarter inch from falling just short of its rounding.
   const double halves = std::floor(std::abs(metres) / metres_per_inch * 2 + 0.5 + 1e-6);
@@ -94,8 +95,9 @@ inline std::string print_feet_inches(double metres) {
   std::string text = metres < 0 && halves > 0 ? "-" : "";
   if (feet > 0) text += print_fixed(feet, 0) + "'";
   if (feet > 0 && (inches > 0 || half)) text += ' ';
-  if (inches > 0 || (feet == 0 && !half)) text += print_fixed(inches, 0);
-  if (inches > 0 && half) text += ' ';
+  const bool with_inches = inches > 0 || (feet > 0 ? half : !half);
+  if (with_inches) text += print_fixed(inches, 0);
+  if (with_inches && half) text += ' ';
   if (half) text += "1/2";
   if (inches > 0 || half || feet == 0) text += '"';
   return text;
@@ -112,12 +114,15 @@ inline std::string print_both(double metres) {
   return print_length(metres, LengthStyle::metres) + " (" + print_length(metres, LengthStyle::feet_inches) + ")";
 }
 
+/// The next whole centimetre [m] at or above `metres`; a hundredth of a micrometre beyond one is taken for rounding.
+inline double up_to_centimetre(double metres) { return std::ceil(metres * 100 - 1e-6) / 100; }
+
 /// A bound for messages that say "at least": both figures rounded up, so that typing either one satisfies it.
 /// `metres` is 0 or more.
 inline std::string print_at_least(double metres) {
-  const double centimetres = std::ceil(metres * 100 - 1e-6), halves = std::ceil(metres / metres_per_inch * 2 - 1e-6);
-  return print_length(centimetres / 100, LengthStyle::metres) + " (" + print_feet_inches(halves * metres_per_inch / 2) +
-         ")";
+  const double halves = std::ceil(metres / metres_per_inch * 2 - 1e-6);
+  return print_length(up_to_centimetre(metres), LengthStyle::metres) + " (" +
+         print_feet_inches(halves * metres_per_inch / 2) + ")";
 }
 
 /// A bound for messages that say "at most": both figures rounded down. `metres` is 0 or more.

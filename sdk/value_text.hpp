@@ -222,4 +222,9 @@ inline std::string print_value(const Value& value) {
   return {};
 }
 
+/// "height=2.4m": a parameter and its value as one word for the command line and for remedies.
+inline std::string print_setting(std::string_view key, const Value& value) {
+  return std::string(key) + "=" + print_value(value);
+}
+
 }  // namespace quadrille

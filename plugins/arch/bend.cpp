@@ -4,13 +4,12 @@
 #include <string>
 
 #include "plugins/arch/topple.hpp"
+#include "sdk/material.hpp"
 #include "sdk/number.hpp"
 #include "sdk/units.hpp"
 
 namespace quadrille::arch {
 namespace {
-
-constexpr double gravity = 9.80665;  // m/s², standard
 
 /// Up to this share of the rod's length sideways_limit is sure of its answer.
 constexpr double most_checked_span = 0.87;
@@ -50,6 +49,13 @@ std::string reachable(const Request& request) {
          print_at_most(spans->greatest_m) + ".";
 }
 
+/// The nearest span that the rod bears; empty where it bears none.
+std::string span_setting(const Request& request) {
+  const auto spans = bearable_spans(request);
+  if (!spans) return {};
+  return "span=" + print_number(std::clamp(request.span_m, spans->least_m, spans->greatest_m)) + "m";
+}
+
 }  // namespace
 
 std::optional<SpanRange> bearable_spans(const Request& request) {
@@ -66,13 +72,16 @@ std::optional<Elastica> bend_rod(const Request& request) {
   if (request.frame != FrameKind::flexible_rod) return std::nullopt;
   const double length = request.rod_length_m, span = request.span_m / length;
   if (request.span_m >= length)
-    throw Infeasible("span", "The span of " + print_both(request.span_m) + " is as long as the rod of " +
-                                 print_both(length) + " or longer: " + reachable(request));
+    throw Infeasible("span",
+                     "The span of " + print_both(request.span_m) + " is as long as the rod of " + print_both(length) +
+                         " or longer: " + reachable(request),
+                     {}, span_setting(request));
   if (!Elastica::span_is_valid(request.feet, span))
     throw Infeasible("span",
                      "At a span of " + print_both(request.span_m) + " a rod of " + print_both(length) +
                          (span > 0.5 ? " is all but straight: " : " free to turn at its feet closes on itself: ") +
-                         reachable(request));
+                         reachable(request),
+                     {}, span_setting(request));
   return Elastica(request.feet, span);
 }
 
@@ -105,7 +114,7 @@ void refuse_sharp_bend(const Piece& piece, const Request& request) {
                        print_at_least(limit) + " or more. Take a rod diameter of at most " +
                        print_fixed(std::floor(outer * 1e4 * radius / limit) / 10, 1) +
                        " mm, another rod material or a longer rod; as it is " + reachable(request),
-                   piece);
+                   piece, "rod-diameter=" + print_number(std::floor(outer * 1e4 * radius / limit) / 1e4) + "m");
 }
 
 void warn_of_toppling(Piece& piece, const Request& request) {

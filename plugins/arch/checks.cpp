@@ -6,8 +6,8 @@
 #include <vector>
 
 #include "plugins/arch/bend.hpp"
+#include "plugins/arch/crown_push.hpp"
 #include "plugins/arch/room.hpp"
-#include "plugins/arch/sway.hpp"
 #include "sdk/balloon_size.hpp"
 #include "sdk/bare_frame.hpp"
 #include "sdk/number.hpp"
@@ -16,8 +16,6 @@
 
 namespace quadrille::arch {
 namespace {
-
-constexpr double gravity = 9.80665;  // m/s², standard
 
 double weight_n_per_m(const Piece& piece, const Outline& outline, const Request& request) {
   const double latex = static_cast<double>(piece.balloons.size()) * latex_mass_kg(request.dressing.make.nominal_in);
@@ -57,6 +55,30 @@ std::vector<BlamedStretch> corners_of(const Outline& outline, const Request& req
   return corners;
 }
 
+/// How long a line the clusters that are asked for take, with the bare ends; round corners they take more than that.
+std::string room_for(const DressingPlan& plan, const Outline& outline, const Request& request) {
+  const std::string clusters = std::to_string(plan.clusters) + " clusters ";
+  if (!outline.corners.empty()) return clusters + "do not fit round this frame: at this size and tightness ";
+  const std::string ends = plan.bare_m > 0 ? " with the bare ends of " + print_both(plan.bare_m) : "";
+  return clusters + "need a " + (is_rigid(request) ? "frame" : "rod length") + " of at least " +
+         print_at_least(plan.clusters * plan.spacing_m() + 2 * plan.bare_m) + ends + ": on " +
+         print_both(outline.length_m) + ", at this size and tightness, ";
+}
+
+/// Guests pass upright below this. Common practice, no source.
+constexpr double headroom_m = 2.0;
+/// Narrower or lower than that nobody takes the arch for a passage. Common practice, no source.
+constexpr double least_passage_m = 0.6, lowest_passage_m = 1.0;
+
+void note_headroom(Piece& piece, const Outline& outline, const Request& request) {
+  const double thickness = request.dressing.thickness_m(), clear = outline.height_m - thickness / 2;
+  if (request.span_m - thickness < least_passage_m || clear < lowest_passage_m || clear >= headroom_m) return;
+  piece.messages.push_back(
+      {Severity::note, is_rigid(request) ? "height" : "rod-length",
+       "Below the crown " + print_at_most(clear) + " are clear, less than the " + print_both(headroom_m) +
+           " that guests need to pass upright: make it higher, or keep people from walking through."});
+}
+
 }  // namespace
 
 void add_facts(Piece& piece, const Outline& outline, const Request& request, const Elastica* elastica) {
@@ -82,6 +104,7 @@ void add_warnings(Piece& piece, const Outline& outline, const Request& request) 
   warn_of_ballast(piece, request.base);
   warn_of_toppling(piece, request);
   warn_of_sway(piece, outline, request);
+  note_headroom(piece, outline, request);
 }
 
 void note_ignored(Piece& piece, const Values& values, const Outline& outline, const Request& request) {
@@ -112,13 +135,10 @@ void refuse_impossible(const Piece& piece, const Outline& outline, const Request
         "tightness",
         "At a tightness of " + print_fixed(plan.tightness, 2) +
             " the clusters push the rod's joints apart: 0.75 is the least that holds, 0.95 to 1.05 is usual.",
-        piece);
+        piece, "tightness=0.95");
   if (plan.clusters > most_clusters && most_clusters > 0)
-    throw Infeasible("clusters",
-                     std::to_string(plan.clusters) + " clusters need " +
-                         print_at_least(plan.clusters * plan.spacing_m()) + " of frame: at this size and tightness " +
-                         std::to_string(most_clusters) + " fit.",
-                     piece);
+    throw Infeasible("clusters", room_for(plan, outline, request) + std::to_string(most_clusters) + " do.", piece,
+                     "clusters=" + std::to_string(most_clusters));
   refuse_too_many(piece, plan);
   refuse_sharp_turn(piece, plan);
   refuse_without_room(piece, outline, plan, is_rigid(request));

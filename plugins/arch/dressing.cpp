@@ -4,11 +4,10 @@
 #include <cmath>
 
 #include "sdk/overlap.hpp"
+#include "sdk/units.hpp"
 
 namespace quadrille::arch {
 namespace {
-
-double up_to_centimetre(double metres) { return std::ceil(metres * 100 - 1e-6) / 100; }
 
 int fit(double length, double spacing) {
   return length <= 0 ? 0 : static_cast<int>(std::floor(length / spacing + 1e-9));

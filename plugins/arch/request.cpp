@@ -19,13 +19,17 @@ FrameKind frame_of(std::string_view key) {
 void check_rigid(const Request& request) {
   if (request.frame == FrameKind::flexible_rod) return;
   if (request.span_m < 0.2)
-    throw BadParameter("span", "A rigid frame needs a span of at least " + print_at_least(0.2) + ".");
+    throw BadParameter("span", "A rigid frame needs a span of at least " + print_at_least(0.2) + ".", "span=0.2m");
   if (request.frame == FrameKind::half_circle && request.height_m < request.span_m / 2)
-    throw BadParameter("height", "A half circle over " + print_both(request.span_m) + " is " +
-                                     print_at_least(request.span_m / 2) + " high: the height must be that or more.");
+    throw BadParameter("height",
+                       "A half circle over " + print_both(request.span_m) + " is " +
+                           print_at_least(request.span_m / 2) + " high: the height must be that or more.",
+                       "height=" + print_number(up_to_centimetre(request.span_m / 2)) + "m");
   if (request.frame == FrameKind::square && request.corner_m > widest_corner_m(request))
-    throw BadParameter("corner-radius", "The corners take more room than the frame has: at most " +
-                                            print_at_most(widest_corner_m(request)) + ".");
+    throw BadParameter(
+        "corner-radius",
+        "The corners take more room than the frame has: at most " + print_at_most(widest_corner_m(request)) + ".",
+        "corner-radius=" + print_number(std::floor(widest_corner_m(request) * 100) / 100) + "m");
 }
 
 }  // namespace

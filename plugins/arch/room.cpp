@@ -14,8 +14,6 @@ namespace {
 /// Clusters nearer than that along the frame are neighbours, whose press the frame's bend decides.
 constexpr std::size_t neighbours = 3;
 
-double up_to_centimetre(double metres) { return std::ceil(metres * 100 - 1e-6) / 100; }
-
 Dressing dressing_of(const Piece& piece) { return {piece.clusters, piece.balloons, 0}; }
 
 std::string floor_remedy(const Outline& outline, const DressingPlan& plan, bool rigid) {
@@ -28,6 +26,11 @@ std::string floor_remedy(const Outline& outline, const DressingPlan& plan, bool 
 const char* floor_key(const Outline& outline, const DressingPlan& plan, bool rigid) {
   if (bare_ends_that_cure(outline, plan, stands_on_floor)) return "bare-ends";
   return rigid ? "height" : plan.size_key();
+}
+
+/// "bare-ends=0.21m", or nothing where bare ends are no cure.
+std::string bare_ends_setting(const std::optional<Cure>& cure) {
+  return cure ? "bare-ends=" + print_number(up_to_centimetre(cure->bare_m)) + "m" : std::string();
 }
 
 }  // namespace
@@ -78,7 +81,8 @@ void warn_of_room(Piece& piece, const Outline& outline, const DressingPlan& plan
   if (!stands_on_floor(dressing))
     warn(piece, floor_key(outline, plan, rigid),
          "The lowest balloons would reach " + print_both(below_floor_m(dressing)) +
-             " below the floor: " + floor_remedy(outline, plan, rigid));
+             " below the floor: " + floor_remedy(outline, plan, rigid),
+         bare_ends_setting(bare_ends_that_cure(outline, plan, stands_on_floor)));
   if (legs_are_apart(dressing)) return;
   const std::string fault = "The legs stand so close that their balloons press " +
                             print_fixed(100 * press_of_legs(dressing), 0) + " % of a balloon deep into each other: ";
@@ -87,9 +91,11 @@ void warn_of_room(Piece& piece, const Outline& outline, const DressingPlan& plan
     warn(piece, "span", fault + "bare ends do not cure that. Widen the span, or use a smaller balloon.");
   else if (plan.clusters > 0)
     warn(piece, "clusters",
-         fault + "mount " + std::to_string(cure->clusters) + " clusters or fewer, or widen the span.");
+         fault + "mount " + std::to_string(cure->clusters) + " clusters or fewer, or widen the span.",
+         "clusters=" + std::to_string(cure->clusters));
   else
-    warn(piece, "bare-ends", fault + "leave bare ends of " + print_at_least(cure->bare_m) + ", or widen the span.");
+    warn(piece, "bare-ends", fault + "leave bare ends of " + print_at_least(cure->bare_m) + ", or widen the span.",
+         bare_ends_setting(cure));
 }
 
 void refuse_without_room(const Piece& piece, const Outline& outline, const DressingPlan& plan, bool rigid) {
@@ -104,14 +110,15 @@ void refuse_without_room(const Piece& piece, const Outline& outline, const Dress
                      "With bare ends of " + print_both(plan.bare_m) + " no cluster finds room on a frame of " +
                          print_both(outline.length_m) + ": leave at most " +
                          print_at_most((outline.length_m - spacing) / 2) + " bare at each foot.",
-                     piece);
+                     piece,
+                     "bare-ends=" + print_number(std::floor((outline.length_m - spacing) / 2 * 100) / 100) + "m");
   }
   const double below = below_floor_m(dressing_of(piece));
   if (below > plan.make.inflated_m / 4)
     throw Infeasible(floor_key(outline, plan, rigid),
                      "The lowest balloons would have to reach " + print_both(below) +
                          " below the floor: " + floor_remedy(outline, plan, rigid),
-                     piece);
+                     piece, bare_ends_setting(bare_ends_that_cure(outline, plan, stands_on_floor)));
 }
 
 }  // namespace quadrille::arch

@@ -3,20 +3,15 @@
 #include <algorithm>
 #include <cmath>
 #include <optional>
-#include <string>
 #include <vector>
 
-#include "sdk/dressing.hpp"
 #include "sdk/number.hpp"
-#include "sdk/units.hpp"
 
 namespace quadrille::arch {
 namespace {
 
-constexpr double gravity = 9.80665;        // m/s², standard
 constexpr double torsion_share = 1 / 1.3;  // GJ ÷ EI of a round section with ν = 0.3
 constexpr int pieces_of_half = 600;
-constexpr double most_linear_share = 0.5;  // of the height: beyond it the sway that is reckoned is no figure to tell
 
 /// A short piece of the left half, from the crown down to the foot. `along` is the unit tangent towards the crown.
 struct Bit {
@@ -83,55 +78,6 @@ double thrust_of_weight(const Half& half) {
   return (bits * turned_below - below * turned) / (bits * below2 - below * below);
 }
 
-/// What a frame of this shape and dressing does with one rod or another.
-struct Swayed {
-  Sway unit;  ///< for EI = 1
-  double height_m = 0;
-  Rod rod;                    ///< the one that was asked for,
-  double weight_n_per_m = 0;  ///< and the weight with it, dressed
-
-  std::optional<double> sway_m(const Rod& other) const {
-    const double stiffness = other.bending_stiffness_nm2();
-    return sway_under_push_m({stiffness * unit.stiffness_n_per_m, stiffness * unit.limit_n_per_m},
-                             weight_n_per_m + gravity * (other.mass_per_m_kg() - rod.mass_per_m_kg()));
-  }
-  bool too_far(const Rod& other) const {
-    const auto by = sway_m(other);
-    return !by || *by > most_sway_share * height_m;
-  }
-};
-
-/// Thicker rods of the same kind are advised up to this diameter.
-constexpr double thickest_m = 0.06;
-
-/// The least diameter, in whole millimetres, that does with the same material and wall.
-std::optional<Rod> thicker(const Swayed& swayed) {
-  const double wall = (swayed.rod.section.outer_m - swayed.rod.section.inner_m) / 2;
-  Rod rod = swayed.rod;
-  for (double outer = std::ceil(rod.section.outer_m * 1000 + 1e-6); outer <= thickest_m * 1000; ++outer) {
-    rod.section = {outer / 1000, rod.section.inner_m > 0 ? outer / 1000 - 2 * wall : 0};
-    if (!swayed.too_far(rod)) return rod;
-  }
-  return std::nullopt;
-}
-
-/// The lightest of usual aluminium tubes that does. The sizes are common practice, no source.
-std::optional<Rod> tube_that_does(const Swayed& swayed) {
-  constexpr RoundSection tubes[] = {{0.025, 0.022}, {0.03, 0.026}, {0.04, 0.036}, {0.05, 0.044}, {0.06, 0.054}};
-  for (const RoundSection& tube : tubes)
-    if (const Rod rod{tube, find_material("aluminium"), swayed.rod.piece_m}; !swayed.too_far(rod)) return rod;
-  return std::nullopt;
-}
-
-std::string remedy(const Swayed& swayed) {
-  const auto same = thicker(swayed), tube = tube_that_does(swayed);
-  std::string takes;
-  if (same) takes = "take a rod diameter of at least " + millimetres(same->section.outer_m) + " mm";
-  const bool is_tube = swayed.rod.material == find_material("aluminium") && swayed.rod.section.inner_m > 0;
-  if (tube && !(same && is_tube)) takes += (same ? ", or " : "take ") + rod_words(*tube);
-  return (takes.empty() ? "" : takes + ", or ") + "tie the crown to the front and to the back, indoors too.";
-}
-
 }  // namespace
 
 Sway sway_of(const Outline& outline, double bending_stiffness_nm2) {
@@ -161,34 +107,6 @@ std::optional<double> sway_under_push_m(const Sway& sway, double weight_n_per_m)
   if (weight_n_per_m >= sway.limit_n_per_m) return std::nullopt;
   // The weight leans along: it magnifies what the push does by 1/(1 − w/w_limit).
   return named_push_n / sway.stiffness_n_per_m / (1 - weight_n_per_m / sway.limit_n_per_m);
-}
-
-void add_sway_facts(Piece& piece, const Outline& outline, const Request& request) {
-  if (!is_rigid(request) || request.feet == Feet::pinned) return;
-  const Sway sway = sway_of(outline, request.rod.bending_stiffness_nm2());
-  piece.facts.push_back({"sway_n_per_m", sway.stiffness_n_per_m});
-  piece.facts.push_back({"topple_weight_n_per_m", sway.limit_n_per_m});
-}
-
-void warn_of_sway(Piece& piece, const Outline& outline, const Request& request) {
-  if (!is_rigid(request) || request.feet == Feet::pinned) return;
-  const Swayed swayed{sway_of(outline, 1), outline.height_m, request.rod,
-                      find_fact(piece, "weight_n_per_m").value_or(0)};
-  if (!swayed.too_far(request.rod)) return;
-  const std::string frame = "the frame of " + rod_words(request.rod);
-  const std::string push = "A push of " + print_fixed(named_push_n, 0) + " N (" +
-                           print_mass(named_push_n / gravity, MassStyle::kilograms) + ", " +
-                           print_mass(named_push_n / gravity, MassStyle::pounds) + ") at the crown would ";
-  const auto by = swayed.sway_m(request.rod);
-  std::string fault;
-  if (!by)
-    fault = "Under its own weight, " + print_mass_per_length(swayed.weight_n_per_m / gravity) + ", " + frame +
-            " leans over sideways";
-  else if (*by > most_linear_share * outline.height_m)
-    fault = push + "lay " + frame + " over sideways";
-  else
-    fault = push + "sway " + frame + " by " + print_both(*by);
-  warn(piece, "rod-diameter", fault + ": " + remedy(swayed));
 }
 
 }  // namespace quadrille::arch

@@ -5,7 +5,6 @@
 #include <optional>
 
 #include "plugins/arch/outline.hpp"
-#include "plugins/arch/request.hpp"
 
 namespace quadrille::arch {
 
@@ -33,11 +32,5 @@ inline constexpr double named_push_n = 5, most_sway_share = 0.1;
 /// How far the crown gives way to the named push while the frame bears `weight_n_per_m`; nothing where it leans over by
 /// itself.
 std::optional<double> sway_under_push_m(const Sway& sway, double weight_n_per_m);
-
-/// Facts sway_n_per_m and topple_weight_n_per_m of a rigid frame whose feet hold it; nothing otherwise.
-void add_sway_facts(Piece& piece, const Outline& outline, const Request& request);
-
-/// Warns of a rigid frame that leans over or sways too far, with what would do instead.
-void warn_of_sway(Piece& piece, const Outline& outline, const Request& request);
 
 }  // namespace quadrille::arch

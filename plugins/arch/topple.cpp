@@ -1,6 +1,7 @@
 #include "plugins/arch/topple.hpp"
 
 #include <Eigen/Dense>
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -11,14 +12,16 @@
 namespace quadrille::arch {
 namespace {
 
-using Unknowns = Eigen::Vector3d;     // curvature at the foot, thrust, weight per length; L = EI = 1
-using State = std::array<double, 5>;  // θ, θ', x, β, β'
+using Unknowns = Eigen::Vector3d;  // curvature at the foot, thrust, weight per length; L = EI = 1
+/// θ, θ', x; a free tilt β, β', ∫β; and a tilt under half a unit push, β, β', ∫β.
+using State = std::array<double, 9>;
 
 State slope_of(const State& y, double s, const Unknowns& u) {
   const double thrust = u[1], lever = u[2] * (0.5 - s);
   const double sine = std::sin(y[0]), cosine = std::cos(y[0]);
   const double stiffness = y[1] * y[1] + thrust * cosine + lever * sine;
-  return {y[1], -thrust * sine + lever * cosine, cosine, y[4], -stiffness * y[3]};
+  return {y[1], -thrust * sine + lever * cosine, cosine, y[4], -stiffness * y[3], y[3],
+          y[7], -stiffness * y[6] - 0.5,         y[6]};
 }
 
 State stepped(const State& y, const State& slope, double by) {
@@ -31,7 +34,7 @@ State stepped(const State& y, const State& slope, double by) {
 State at_crown(const Unknowns& u) {
   constexpr int steps = 240;
   constexpr double h = 0.5 / steps;
-  State y{pi / 2, -u[0], 0, 0, 1};
+  State y{pi / 2, -u[0], 0, 0, 1, 0, 0, 0, 0};
   for (int i = 0; i < steps; ++i) {
     const double s = i * h;
     const State a = slope_of(y, s, u), b = slope_of(stepped(y, a, h / 2), s + h / 2, u),
@@ -85,13 +88,33 @@ bool settle_at_limit(Unknowns& u, double span) {
 /// To a millionth: hundreds of steps through sines and cosines amplify the digits in which machines differ.
 double to_millionth(double limit) { return to_twelve_digits(std::nearbyint(limit * 1e6) / 1e6); }
 
+/// The shape under no weight, from which weight is laid on in steps.
+Unknowns weightless(double span) {
+  const Elastica free(Feet::upright, span);
+  return {free.foot_curvature(), free.thrust(), 0};
+}
+
+constexpr double weight_step = 5;
+
 }  // namespace
 
+std::optional<double> crown_give(double span, double weight) {
+  Unknowns u = weightless(span);
+  for (double laid = 0; laid < weight;) {
+    laid = std::min(weight, laid + weight_step);
+    u[2] = laid;
+    if (!settle(u, span) || misses(u, span)[2] <= 0) return std::nullopt;
+  }
+  // The tilt under the push, and as much of the free one as makes it vanish at the crown too.
+  const State crown = at_crown(u);
+  const double give = crown[8] - crown[6] / crown[3] * crown[5];
+  return to_twelve_digits(std::nearbyint(give * 1e8) / 1e8);
+}
+
 std::optional<double> sideways_limit(double span) {
-  const Elastica free(Feet::upright, span);
-  Unknowns u(free.foot_curvature(), free.thrust(), 0);
+  Unknowns u = weightless(span);
   // Weight is laid on in steps until the tilt returns to zero before the crown; from there Newton finds the limit.
-  constexpr double step = 5, most = 1000;
+  constexpr double step = weight_step, most = 1000;
   while (u[2] < most) {
     const double before = u[2];
     u[2] += step;

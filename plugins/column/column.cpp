@@ -13,8 +13,6 @@
 namespace quadrille::column {
 namespace {
 
-constexpr double gravity = 9.80665;  // m/s², standard
-
 void add_frame(Piece& piece, const Request& request, double pole_m) {
   const auto marks = rod_marks(pole_m, request.pole.piece_m, {pole_m / 2});
   add_rod(piece, request.pole, Rest::as_drawn, marks, [](double at_m) { return Vec3(0, 0, at_m); });
@@ -35,7 +33,6 @@ void add_facts(Piece& piece, const Request& request, double pole_m) {
   add("height_m", top);
   add("pole_m", pole_m);
   add_dressing_facts(piece, request.dressing);
-  add("top_inflated_m", request.dressing.make.inflated_m * request.taper);
   add("mass_kg", latex + request.pole.mass_per_m_kg() * pole_m);
   add("weight_n", gravity * (latex + request.pole.mass_per_m_kg() * pole_m));
 }
@@ -43,26 +40,32 @@ void add_facts(Piece& piece, const Request& request, double pole_m) {
 void refuse_impossible(const Piece& piece, const Request& request, const Stack& stack) {
   const DressingValues& dressing = request.dressing;
   if (stack.most_layers == 0)
-    throw Infeasible("height", "No cluster finds room: the lowest balloons reach " +
-                                   print_at_least(request.bare_foot_m + dressing.make.inflated_m) +
-                                   " above the floor, so the height must be that or more.");
+    throw Infeasible("height",
+                     "No cluster finds room: the lowest balloons reach " +
+                         print_at_least(request.bare_foot_m + dressing.make.inflated_m) +
+                         " above the floor, so the height must be that or more.",
+                     {},
+                     "height=" + print_number(up_to_centimetre(request.bare_foot_m + dressing.make.inflated_m)) + "m");
   if (dressing.tightness < joints_part_below)
     throw Infeasible("tightness",
                      "At a tightness of " + print_fixed(dressing.tightness, 2) +
                          " the clusters spring up the pole and push its joints apart: 0.75 is the least that holds, "
                          "0.95 to 1.05 is usual.",
-                     piece);
+                     piece, "tightness=0.95");
   if (dressing.clusters > stack.most_layers)
     throw Infeasible("clusters",
                      std::to_string(dressing.clusters) + " clusters do not fit below " + print_both(request.height_m) +
                          ": at this size and tightness " + std::to_string(stack.most_layers) + " do.",
-                     piece);
+                     piece, "clusters=" + std::to_string(stack.most_layers));
   if (request.pole.section.outer_m > 0.6 * dressing.make.inflated_m)
     throw Infeasible(request.pole_as_typed ? "pole-diameter" : "pole-size",
                      "A pole of " + print_fixed(request.pole.section.outer_m * 1000, 0) +
                          " mm is too thick for clusters of balloons of " + print_both(dressing.make.inflated_m) +
                          ": it may be " + print_fixed(std::floor(600 * dressing.make.inflated_m), 0) + " mm at most.",
-                     piece);
+                     piece,
+                     request.pole_as_typed
+                         ? "pole-diameter=" + print_number(std::floor(600 * dressing.make.inflated_m) / 1000) + "m"
+                         : "");
   const Overlap deepest = deepest_overlap(piece.balloons);
   if (deepest.share > deepest_press)
     throw Infeasible(

@@ -35,23 +35,30 @@ inline constexpr quadrille_parameter pole_parameters[] = {
         .range(0.005, 0.15)
         .display(0.015, 0.06)
         .standard(0.025)
-        .decimals(4),
+        .decimals(4)
+        .only_with("pole-size=typed")
+        .advanced(),
     length("pole-wall", "Wall thickness", "Of the tube, where the size is as typed; 0 for a solid pole.", "Pole")
         .range(0, 0.02)
         .standard(0.0015)
-        .decimals(4),
+        .decimals(4)
+        .only_with("pole-size=typed")
+        .advanced(),
     choice("pole-material", "Pole material", "What the pole is made of.", "Pole", rod_materials)
-        .standard_text("aluminium"),
+        .standard_text("aluminium")
+        .advanced(),
     length("pole-section", "Section length", "The lengths in which the pole is carried and joined.", "Pole")
         .range(0.3, 6)
         .display(0.5, 3)
         .standard(1.2)
-        .decimals(2),
+        .decimals(2)
+        .advanced(),
     length("bare-foot", "Bare foot", "From the floor to the lowest balloon.", "Balloons")
         .range(0, 2)
         .display(0, 0.5)
         .standard(0)
-        .decimals(3),
+        .decimals(3)
+        .advanced(),
     ratio("taper", "Taper", "Diameter of the topmost balloons as a share of the lowest.", "Balloons")
         .range(0.4, 1.5)
         .display(0.5, 1.2)
@@ -61,15 +68,18 @@ inline constexpr quadrille_parameter crown_parameters[] = {
     choice("topper", "Topper", "What sits on the top cluster.", "Topper and collar", toppers),
     count("topper-slot", "Topper's colour", "Number of its colour slot: 1 for A, 2 for B…", "Topper and collar")
         .range(1, 6)
-        .standard(1),
+        .standard(1)
+        .only_with("topper!=none"),
     choice("collar", "Collar", "A ring of small balloons in the creases.", "Topper and collar", collars),
     balloon("collar-balloon", "Collar balloon", "Nominal size of the collar's balloons.", "Topper and collar")
         .range(2, 24)
         .display(5, 11)
-        .standard(5),
+        .standard(5)
+        .only_with("collar!=none|topper=cluster"),
     count("collar-slot", "Collar's colour", "Number of its colour slot: 1 for A, 2 for B…", "Topper and collar")
         .range(1, 6)
-        .standard(2),
+        .standard(2)
+        .only_with("collar!=none"),
 };
 
 inline constexpr auto parameters = joined(pole_parameters, dressing_parameters, crown_parameters, base_parameters);

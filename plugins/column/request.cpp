@@ -33,10 +33,12 @@ Rod read_pole(const Values& values) {
 std::uint32_t read_slot(const Values& values, const char* key, int slots) {
   const int number = values.whole(key);
   if (number > slots)
-    throw BadParameter(key, "Colour slot " + std::to_string(number) + " (" +
-                                slot_letter(static_cast<std::uint32_t>(number - 1)) + ") is not among the piece's " +
-                                std::to_string(slots) + " colour slots: set slots to " + std::to_string(number) +
-                                " or more.");
+    throw BadParameter(key,
+                       "Colour slot " + std::to_string(number) + " (" +
+                           slot_letter(static_cast<std::uint32_t>(number - 1)) + ") is not among the piece's " +
+                           std::to_string(slots) + " colour slots: set slots to " + std::to_string(number) +
+                           " or more.",
+                       "slots=" + std::to_string(number));
   return static_cast<std::uint32_t>(number - 1);
 }
 
@@ -56,7 +58,8 @@ void read_crown(const Values& values, Request& request) {
   if (request.collar_at_topper && request.topper != Topper::round)
     throw BadParameter(
         "collar",
-        "A collar below the topper needs a topper of one round balloon: choose a topper, or the collar 'foot'.");
+        "A collar below the topper needs a topper of one round balloon: choose a topper, or the collar 'foot'.",
+        "collar=foot");
 }
 
 }  // namespace
@@ -71,12 +74,14 @@ Request read_request(const Values& values) {
   request.dressing = read_dressing(values);
   request.taper = values.number("taper");
   const ClusterMake& make = request.dressing.make;
+  const std::string most_taper =
+      print_fixed(std::floor(100 * make.nominal_in * metres_per_inch / make.inflated_m) / 100, 2);
   if (make.inflated_m * request.taper > 1.02 * make.nominal_in * metres_per_inch)
-    throw BadParameter(
-        "taper", "Topmost balloons of " + print_both(make.inflated_m * request.taper) +
-                     " are larger than their nominal size of " + print_number(make.nominal_in) +
-                     " in: take a larger balloon, or a taper of at most " +
-                     print_fixed(std::floor(100 * make.nominal_in * metres_per_inch / make.inflated_m) / 100, 2) + ".");
+    throw BadParameter("taper",
+                       "Topmost balloons of " + print_both(make.inflated_m * request.taper) +
+                           " are larger than their nominal size of " + print_number(make.nominal_in) +
+                           " in: take a larger balloon, or a taper of at most " + most_taper + ".",
+                       "taper=" + most_taper);
   read_crown(values, request);
   return request;
 }

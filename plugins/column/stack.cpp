@@ -23,8 +23,9 @@ CreaseCircle crease_circle(int n, double d, double ring_radius, double c) {
   return {ring_radius * cosine_of_half_step(n), reach * reach - aside * aside};
 }
 
-/// A tapering column is sized in steps that one can tell apart on a sizer.
-constexpr double sizer_step_m = 0.005;
+/// A tapering column is sized in steps of the sizer: half an inch, so that a handful of sizes is blown (common practice,
+/// no source).
+constexpr double sizer_step_m = 0.5 * metres_per_inch;
 
 double diameter_at(const Request& request, double height_m) {
   if (request.taper == 1) return request.dressing.make.inflated_m;

@@ -23,7 +23,7 @@ struct Stack {
 double crease_height(int n, double d, double e);
 
 /// Lowest balloons bare_foot above the floor, each cluster in the creases of the one below times tightness, as long as
-/// its balloons stay below the column's height. A tapering column changes its diameters with height, in steps of 5 mm.
+/// its balloons stay below the column's height. A tapering column changes its diameters with height, in steps of half an inch.
 Stack stack_of(const Request& request);
 
 /// Height [m] above a ring of n balloons at which a ball of diameter D [m] rests on it; `ring_radius` to their centres, d

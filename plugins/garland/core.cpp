@@ -12,34 +12,6 @@
 namespace quadrille::garland {
 namespace {
 
-/// How much more room than usual the clusters get, by stations along the line: where they would press too deep.
-class Stretch {
- public:
-  Stretch(const Request& request, const Curve& line)
-      : length_(line.length_m()),
-        factors_(static_cast<std::size_t>(std::ceil(2 * length_ / (request.thickness + request.thickness_end))) + 2,
-                 1.0),
-        pressed_(factors_.size()) {}
-
-  double at(double along) const { return factors_[station(along)]; }
-  void mark_pressed(double along) { pressed_[station(along)] = true; }
-  /// Widens what is marked.
-  void widen() {
-    for (std::size_t i = 0; i < factors_.size(); ++i)
-      if (pressed_[i]) factors_[i] *= 1.05;
-    pressed_.assign(pressed_.size(), false);
-  }
-
- private:
-  std::size_t station(double along) const {
-    return static_cast<std::size_t>(std::clamp(along / length_, 0.0, 1.0) * static_cast<double>(factors_.size() - 1));
-  }
-
-  double length_;
-  std::vector<double> factors_;
-  std::vector<bool> pressed_;
-};
-
 /// A cluster and the length it takes on the line.
 struct Laid {
   std::vector<Ball> balls;  ///< largest first
@@ -55,23 +27,37 @@ double room_of(const std::vector<Ball>& cluster, const Request& request, double 
   return cluster_room(request, diameters / static_cast<double>(cluster.size()), fillings);
 }
 
+/// How many balloons find a place about one point of the line: before a wall at which it lies only two side by side, as
+/// their necks do not let them move along it.
+std::size_t most_together(const Request& request, const std::vector<Ball>& cluster) {
+  if (!request.wall) return cluster.size();
+  double radii = 0;
+  for (const Ball& ball : cluster) radii += ball.radius;
+  const double room = request.wall_room * static_cast<double>(cluster.size()) / radii;
+  return std::min<std::size_t>(cluster.size(), room < 0.5 ? 2 : room < 0.7 ? 3 : 4);
+}
+
 /// Where the garland is so thin that a whole cluster would have to spread farther along the line than its necks reach,
 /// fewer are tied together, two at least.
 Laid next_cluster(const Request& request, SizeSequence& sequence, const std::vector<double>& shares, double thickness) {
   Laid laid;
+  const auto leave_one = [&] {
+    sequence.take_back(laid.balls.back().size);
+    laid.balls.pop_back();
+  };
   for (int i = 0; i < request.core; ++i) {
     Ball ball;
     ball.size = sequence.next(shares);
     ball.radius = request.mix[ball.size].inflated_m / 2;
     laid.balls.push_back(ball);
   }
+  while (laid.balls.size() > most_together(request, laid.balls)) leave_one();
   for (;;) {
     laid.room_m = room_of(laid.balls, request, thickness);
     double largest = 0;
     for (const Ball& ball : laid.balls) largest = std::max(largest, 2 * ball.radius);
     if (laid.balls.size() <= 2 || laid.room_m <= 1.5 * request.tightness * largest) break;
-    sequence.take_back(laid.balls.back().size);
-    laid.balls.pop_back();
+    leave_one();
   }
   std::ranges::stable_sort(laid.balls, [](const Ball& a, const Ball& b) { return a.radius > b.radius; });
   return laid;
@@ -160,7 +146,9 @@ std::vector<Ball> lay_core(const Request& request, const Curve& line, const Core
   std::vector<Laid> clusters;
   const double length = line.length_m();
   for (double at = 0;;) {
-    const double share = at / length;
+    // What fits at the thinner end of the cluster.
+    const double ahead = request.thickness_end < request.thickness ? 0.5 * request.thickness_at(at / length) : 0;
+    const double share = (at + ahead) / length;
     Laid laid = next_cluster(request, sequence, sizes.at(share), request.thickness_at(std::min(1.0, share)));
     laid.room_m *= stretch.at(at);
     if (at + laid.room_m > length + 1e-9 && !clusters.empty()) break;
@@ -213,22 +201,35 @@ void leave_out(Core& core, const std::vector<Pair>& pressed) {
 
 }  // namespace
 
+Stretch::Stretch(const Request& request, const Curve& line)
+    : length_(line.length_m()),
+      factors_(static_cast<std::size_t>(std::ceil(2 * length_ / (request.thickness + request.thickness_end))) + 2, 1.0),
+      pressed_(factors_.size()) {}
+
+void Stretch::widen() {
+  for (std::size_t i = 0; i < factors_.size(); ++i)
+    if (pressed_[i]) factors_[i] *= 1.05;
+  pressed_.assign(pressed_.size(), false);
+}
+
+std::size_t Stretch::station(double along) const {
+  return static_cast<std::size_t>(std::clamp(along / length_, 0.0, 1.0) * static_cast<double>(factors_.size() - 1));
+}
+
 double press(const Ball& a, const Ball& b) {
   return (a.radius + b.radius - (a.centre - b.centre).norm()) / (2 * std::min(a.radius, b.radius));
 }
 
-Core pack_core(const Request& request, const Curve& line) {
+Core pack_core(const Request& request, const Curve& line, Stretch& stretch, int widenings) {
   const CoreSizes sizes(request);
-  Stretch stretch(request, line);
   Core core{{}, std::vector<long>(request.mix.size())};
   std::vector<Pair> pressed;
-  constexpr int attempts = 3;
-  for (int attempt = 1; attempt <= attempts; ++attempt) {
+  for (int widened = 0;; ++widened) {
     core.balls = lay_core(request, line, sizes, stretch);
     relax(core.balls, request, line);
     pressed = pressed_pairs(core.balls);
     // So few are better left out.
-    if (pressed.size() <= 3 + core.balls.size() / 25) break;
+    if (widened == widenings || pressed.size() <= 3 + core.balls.size() / 25) break;
     for (const Pair& pair : pressed) stretch.mark_pressed(core.balls[pair.a].at);
     stretch.widen();
   }

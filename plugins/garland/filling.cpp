@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "plugins/garland/seats.hpp"
+#include "plugins/garland/sizes.hpp"
 
 namespace quadrille::garland {
 namespace {
@@ -44,10 +45,14 @@ bool Filling::is_allowed(const Vec3& centre, double radius, double along, double
   if (request_.wall && centre.y() + radius > request_.wall_y) return false;
   if (centre.z() < radius || along < 0 || along > line_.length_m()) return false;
   const double half = request_.thickness_at(along / line_.length_m()) / 2;
+  // At the thin end of a taper only what looks small there.
+  if (request_.thickness != request_.thickness_end && radius > fits_taper * half) return false;
   const Vec3 out = centre - line_.point(along);
   const double off = across(line_.tangent(along)).dot(out);
   // A thin garland is deeper than it is thick: its balls lie before and behind the line.
-  const double most = depth_share * std::max(half, 0.6 * request_.largest()) - radius;
+  // Before a wall it bulges to the front, as it has no room behind.
+  const double bulge = request_.halved() ? 0.3 * (half - std::min(half, request_.wall_room)) : 0;
+  const double most = depth_share * (std::max(half, 0.6 * request_.largest()) + bulge) - radius;
   return std::abs(off) <= 1.02 * half - radius && out.squaredNorm() <= most * most;
 }
 

@@ -51,6 +51,8 @@ void add_facts(Piece& piece, const std::vector<Ball>& balls, const Request& requ
   const auto add = [&](const std::string& key, double number) { piece.facts.push_back({key, number}); };
   const auto count = static_cast<double>(balls.size());
   add("line_m", line.length_m());
+  add("thickness_m", request.thickness);
+  add("thickness_end_m", request.thickness_end);
   add("balloons", count);
   add("clusters", static_cast<double>(piece.clusters.size()));
   add("fillers", static_cast<double>(std::ranges::count(balls, 0u, &Ball::cluster)));
@@ -100,20 +102,55 @@ void warn_of_thickness(Piece& piece, const std::vector<Ball>& balls, const Reque
     warn(piece, "thickness", misses + "the mix has too few balloons of a size that carries it.");
 }
 
-void add_warnings(Piece& piece, const std::vector<Ball>& balls, const Request& request, const Curve& line) {
+/// What would hide the line, as things are: the parameter to change first and a sentence.
+struct Remedy {
+  std::string key, text;
+};
+
+Remedy remedy_for_bare_line(const Request& request) {
+  constexpr double enough_fillers = 0.4;
+  std::vector<Remedy> remedies;
+  if (request.filler < enough_fillers)
+    remedies.push_back({"filler", "raise the fillers from " + print_fixed(100 * request.filler, 0) + " % to " +
+                                      print_fixed(100 * enough_fillers, 0) + " % of the balloons"});
+  if (request.mix.size() == 1)
+    remedies.push_back({"mix", request.mix.front().nominal_in > 5
+                                   ? "give the mix a smaller size for the creases, such as 40 % of 5 in"
+                                   : "give the mix a larger size too, such as 40 % of 11 in, as balloons of one size "
+                                     "leave creases that take no filler"});
+  if (request.core < 4)
+    remedies.push_back({"core", "tie 4 balloons to a cluster, not " + std::to_string(request.core)});
+  if (request.tightness > 1)
+    remedies.push_back({"tightness", "lower the tightness from " + print_fixed(request.tightness, 2) + " to 1"});
+  if (remedies.empty())
+    remedies.push_back({"tightness", "lower the tightness further, or take more of the smaller sizes into the mix"});
+  Remedy all{remedies.front().key, "To hide it "};
+  for (std::size_t i = 0; i < remedies.size(); ++i)
+    all.text += (i == 0 ? "" : i + 1 == remedies.size() ? ", and " : ", ") + remedies[i].text;
+  // Balloons of one size leave creases whatever else is changed.
+  all.text += remedies.size() > 1 && request.mix.size() > 1 ? "; the first may do." : ".";
+  return all;
+}
+
+void warn_of_bare_line(Piece& piece, const Request& request, const Curve& line) {
   const HiddenSpine hidden = hidden_spine(piece.spine, piece.balloons);
-  if (hidden.share < 0.95)
-    piece.messages.push_back(
-        {Severity::warning, "filler",
-         "The line shows: " + print_fixed(100 * hidden.share, 0) +
-             " % of it is hidden. More fillers, more balloons per cluster or a lower tightness hide it.",
-         Topic::bare_frame});
+  if (hidden.share >= 0.95) return;
+  const Remedy remedy = remedy_for_bare_line(request);
+  const double bare = 1 - hidden.share;
+  piece.messages.push_back({Severity::warning, remedy.key,
+                            "The line shows on " + print_fixed(100 * bare, 0) + " % of its length, " +
+                                print_both(bare * line.length_m()) + " in all. " + remedy.text,
+                            Topic::bare_frame});
+}
+
+void add_warnings(Piece& piece, const std::vector<Ball>& balls, const Request& request, const Curve& line) {
+  warn_of_bare_line(piece, request, line);
   warn_of_thickness(piece, balls, request, line);
   const std::vector<double> fillers = filler_shares(request);
   for (std::size_t size = 0; balls.size() >= 100 && size < request.mix.size(); ++size) {
     const double share =
         static_cast<double>(std::ranges::count(balls, size, &Ball::size)) / static_cast<double>(balls.size());
-    if (request.mix[size].share - share <= 0.03) continue;
+    if (request.mix[size].share - share <= (balls.size() >= 300 ? 0.02 : 0.03)) continue;
     warn(piece, "mix",
          "Balloons of " + print_number(request.mix[size].nominal_in) + " in come to " + print_fixed(100 * share, 0) +
              " %, not " + print_fixed(100 * request.mix[size].share, 0) + " %: " +

@@ -7,8 +7,9 @@
 
 namespace quadrille::garland {
 
-/// The balls of a garland along a line; those of a cluster follow each other, fillers come last. Where creases run out or
-/// large balls must serve as fillers, it is packed again with the shares corrected, a few times at most.
+/// The balls of a garland along a line; those of a cluster follow each other, fillers come last. How many there are of
+/// each size comes from plan_of (plan.hpp), whatever the seed; where chance leaves one of them short, too thin or showing
+/// its line, it is packed again with other chance, a few times at most.
 std::vector<Ball> pack(const Request& request, const Curve& line);
 
 }  // namespace quadrille::garland

@@ -32,8 +32,21 @@ std::vector<MixEntry> read_mix(const Values& values) {
   return mix;
 }
 
+/// Twice the largest balloons, necks on the line; where those are too few to carry the outline, the next ones carry it
+/// and the largest just fit in. `mix` is largest first.
+double usual_thickness(const std::vector<MixEntry>& mix) {
+  constexpr double enough_to_carry = 0.08, for_those_that_carry = 2.06, for_the_largest = 1.1;
+  double share = 0;
+  for (const MixEntry& entry : mix) {
+    share += entry.share;
+    if (share >= enough_to_carry)
+      return std::max(for_those_that_carry * entry.inflated_m, for_the_largest * mix.front().inflated_m);
+  }
+  return for_those_that_carry * mix.back().inflated_m;
+}
+
 void read_thickness(const Values& values, Request& request) {
-  const double usual = 2.06 * request.largest();
+  const double usual = usual_thickness(request.mix);
   request.thickness = values.number("thickness") == 0 ? usual : values.number("thickness");
   request.thickness_end = values.number("thickness-end") == 0 ? request.thickness : values.number("thickness-end");
   const auto check = [&](const char* key, double thickness) {
@@ -57,7 +70,9 @@ void read_thickness(const Values& values, Request& request) {
 Request read_request(const Values& values) {
   Request request;
   request.points = values.path("path");
-  if (request.points.size() < 2) throw BadParameter("path", "A path needs two points or more, such as 0 0 1; 2 0 1.");
+  if (request.points.size() < 2)
+    throw BadParameter("path", "The line of a garland needs two points or more, and the path has " +
+                                   std::to_string(request.points.size()) + ".");
   for (std::size_t i = 1; i < request.points.size(); ++i)
     if ((request.points[i] - request.points[i - 1]).norm() < 1e-3)
       throw BadParameter(

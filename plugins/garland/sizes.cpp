@@ -9,9 +9,9 @@
 namespace quadrille::garland {
 namespace {
 
-/// How much of the section that necks let them reach the balls of the core fill, before the fillers come; less on a
-/// wall, where those next to it have no place beside them, more where all are of one size and nest. Found by trying.
-constexpr double core_density = 0.57, core_density_on_wall = 0.28, core_density_alike = 0.68;
+/// How much of the section that necks let them reach the balls of the core fill, before the fillers come; more where all
+/// are of one size and nest. Found by trying.
+constexpr double core_density = 0.57, core_density_alike = 0.68;
 
 /// Area of a disc of radius `radius` on that side of a straight line `offset` beyond its centre that has the centre.
 double disc_before(double radius, double offset) {
@@ -22,7 +22,7 @@ double disc_before(double radius, double offset) {
 
 /// How readily a size goes where the garland is this thick, from 0 to 1.
 double liking(double diameter, double thickness) {
-  if (diameter > 0.93 * thickness) return 0;
+  if (diameter > fits_taper * thickness) return 0;
   const double part = diameter / (0.6 * thickness), square = part * part;
   return 1 / (1 + square * square);
 }
@@ -66,8 +66,7 @@ std::vector<double> core_shares(const Request& request) {
 double filling_of(const Request& request, double diameter, double thickness) {
   const double reach = std::min(thickness / 2, (1 + farthest_share) * diameter / 2);
   const double room = request.wall ? std::min(request.wall_room, reach) : reach;
-  const double free = request.mix.size() == 1 && !request.wall ? core_density_alike : core_density;
-  const double density = core_density_on_wall + (free - core_density_on_wall) * std::min(1.0, 1.4 * room / reach);
+  const double density = request.mix.size() == 1 && !request.wall ? core_density_alike : core_density;
   const double area = disc_before(reach, room);
   return pi / 6 * diameter * diameter * diameter / (density * area);
 }

@@ -8,6 +8,9 @@
 
 namespace quadrille::garland {
 
+/// Where a garland tapers, no balloon goes where its diameter is a larger share of the thickness.
+inline constexpr double fits_taper = 0.93;
+
 /// The size of each balloon of a share of the mix (largest first), spread so evenly that every stretch has its part.
 /// The sequence is endless: next() gives one after the other.
 class SizeSequence {

@@ -185,7 +185,8 @@ class Prover {
       {"choices", "With every choice it builds, or refuses and says what to blame."},
       {"deterministic", "Builds one after the other and at once give the same bytes."},
       {"finite", "All numbers are finite."},
-      {"overlap", "No two balloons overlap deeper than 30 % of the smaller one."},
+      {"overlap",
+       "No two balloons overlap deeper than " + print_fixed(deepest_press * 100, 0) + " % of the smaller one."},
       {"totals", "Counts, clusters, spine and facts agree with the geometry."},
       {"time", "Every build kept within its time."}};
 };

@@ -1,18 +1,20 @@
 // What builds have to say about an event, as findings.
 #include <algorithm>
 
+#include "sdk/hidden.hpp"
 #include "sdk/number.hpp"
 #include "sdk/pattern_check.hpp"
 #include "sdk/quoted.hpp"
+#include "sdk/value_text.hpp"
 #include "studio/host/builder.hpp"
 #include "studio/host/resolve.hpp"
 #include "studio/model/lengths.hpp"
+#include "studio/model/near_word.hpp"
 
 namespace quadrille {
 namespace {
 
-// Shares of the frame: what a dressed piece aims to hide, and below which anybody sees it. Common practice, no source.
-constexpr double well_hidden = 0.85, hardly_hidden = 0.6;
+constexpr double hardly_hidden = 0.6;  // of the frame: with less, anybody sees it. Common practice, no source
 constexpr std::size_t most_listed = 5;
 
 /// Adds findings about one piece.
@@ -26,11 +28,15 @@ class PieceFindings {
     std::string why = "The piece type " + quoted(piece_.type) + " is not available";
     if (!piece_.type.empty() && refused != types.refused.end()) why += " (" + refused->sentence + ")";
     const bool counted = piece_.last_built.has_value();
+    std::vector<std::string> ids;
+    for (const PieceType& type : types.types) ids.push_back(type.id);
+    const auto meant = near_word(piece_.type, ids);
     add(counted ? Weight::warning : Weight::problem, "type-missing", "",
         why + (counted ? ", so the piece is drawn at its last size and counted as last calculated."
                        : ", so only the piece's place is drawn, and nothing is counted for it."),
-        "Put the plugin that has this piece type where the studio looks for it; 'quadrille pieces' lists what was "
-        "found.");
+        (meant ? "Did you mean " + quoted(*meant) + "? Otherwise put" : std::string("Put")) +
+            " the plugin that has this piece type where the studio looks for it; 'quadrille pieces' lists what was "
+            "found.");
   }
 
   /// The remedy of a refusal goes with a value that was probably meant in feet or inches.
@@ -44,12 +50,13 @@ class PieceFindings {
           : warning ? "warning"
                     : "note",
           message.key, message.text, refusal ? unit_slip(types) : "");
+      findings_.back().change = change_of(message.remedy, types);
     }
   }
 
   /// Only where the frame shows, and the piece type has not said so itself.
   void hidden_share(const BuiltPiece& built) {
-    if (built.bare.empty() || built.hidden_share >= well_hidden) return;
+    if (built.bare.empty() || built.hidden_share >= hidden_aim) return;
     if (std::ranges::count(built.piece.messages, Topic::bare_frame, &Message::topic) > 0) return;
     const auto longer = [](const Stretch& a, const Stretch& b) { return a.to_m - a.from_m < b.to_m - b.from_m; };
     const Stretch longest = *std::ranges::max_element(built.bare, longer);
@@ -69,6 +76,20 @@ class PieceFindings {
   }
 
  private:
+  /// The change that a message's remedy writes; nothing where it writes none that the type would accept, or one that
+  /// changes nothing.
+  std::optional<ValueChange> change_of(const std::string& remedy, const PieceTypes& types) const {
+    const std::size_t equal = remedy.find('=');
+    const PieceType* type = types.find(piece_.type);
+    if (equal == std::string::npos || type == nullptr) return std::nullopt;
+    const Parameter* parameter = type->find(std::string_view(remedy).substr(0, equal));
+    if (parameter == nullptr) return std::nullopt;
+    const auto value = parse_value(parameter->kind, std::string_view(remedy).substr(equal + 1));
+    if (!value || !fault_of_value(*parameter, *value).empty() || *value == value_of(piece_.values, *parameter))
+      return std::nullopt;
+    const std::string_view held = held_under(piece_.values, *parameter);
+    return ValueChange{piece_.id, held.empty() ? parameter->key : std::string(held), *value};
+  }
   /// A sentence about the first such value; empty where there is none.
   std::string unit_slip(const PieceTypes& types) const {
     const PieceType* type = types.find(piece_.type);

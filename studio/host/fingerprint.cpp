@@ -44,7 +44,7 @@ class Bytes {
   void put(const Supply& s) { add(s.key, s.label, s.unit, s.quantity); }
   void put(const Work& w) { add(w.key, w.label, w.quantity); }
   void put(const AnchoringRule& a) { add(a.requirement, a.when, a.key, a.text, a.reason, a.source); }
-  void put(const Message& m) { add(m.severity, m.key, m.text); }
+  void put(const Message& m) { add(m.severity, m.topic, m.key, m.text, m.remedy); }
   void put(const Fact& f) { add(f.key, f.number); }
   template <class Item>
   void put(const std::vector<Item>& items) {

@@ -110,6 +110,8 @@ Table read_table(const quadrille_pieces& pieces) {
     throw Refusal{RefusalReason::struct_too_small, "A piece type in its table has " + std::to_string(pieces.type_size) +
                                                        " bytes; at least " + std::to_string(least_type_size) +
                                                        " are needed."};
+  if (!is_stride_of<quadrille_piece_type>(pieces.type_size))
+    throw bad("Its piece types have a size that no record has.");
   Table table{cleaned(*id), cleaned(*number), {}};
   for (std::uint32_t i = 0; i < pieces.type_count; ++i)
     table.types.push_back(entry_at<quadrille_piece_type>(pieces.types, i, pieces.type_size));
@@ -136,6 +138,8 @@ PieceType admit_type(const quadrille_piece_type& raw) {
     throw Refusal{RefusalReason::struct_too_small, "A parameter in its table has " +
                                                        std::to_string(raw.parameter_size) + " bytes; at least " +
                                                        std::to_string(least_parameter_size) + " are needed."};
+  if (raw.parameter_count > 0 && !is_stride_of<quadrille_parameter>(raw.parameter_size))
+    throw Refusal{RefusalReason::bad_table, "Its parameters have a size that no record has."};
   auto type = read_piece_type(raw);
   if (!type) throw Refusal{RefusalReason::bad_table, type.error};
   std::vector<Value> defaults;

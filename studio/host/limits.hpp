@@ -18,6 +18,11 @@ inline constexpr std::size_t most_text = 1u << 20;
 /// Largest coordinate or measure of a piece, m: beyond it no decoration is meant, and squares stay far from overflow.
 inline constexpr double farthest_m = 10'000;
 
+/// Largest diameter of a balloon, m: beyond it none is meant, and looking for neighbours stays quick.
+inline constexpr double largest_balloon_m = 20;
+/// Largest mass of a support or its ballast, kg, and largest quantity of a supply or a unit of work.
+inline constexpr double most_mass_kg = 1e6, most_quantity = 1e9;
+
 /// Largest size of a whole number of the kind count: it must fit the int that Values::whole gives a plugin.
 inline constexpr double most_count = 2'147'483'647;
 /// Largest size of a bound of any other number: beyond it no measure is meant, and its decimals could not be printed.
@@ -27,7 +32,5 @@ inline constexpr double most_number = 1e12;
 inline constexpr std::size_t most_types = 256, most_parameters = 512, most_choices = 1024;
 /// Bytes of one text in a plugin's table.
 inline constexpr std::size_t most_table_text = 64u << 10;
-/// Numbers in the list of one value, and bytes in its text.
-inline constexpr std::size_t most_list = 300'000, most_value_text = 1u << 20;
 
 }  // namespace quadrille

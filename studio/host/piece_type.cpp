@@ -4,17 +4,17 @@
 
 namespace quadrille {
 
-const Parameter* PieceType::find(std::string_view key) const {
-  for (const Parameter& parameter : parameters)
-    if (parameter.key == key) return &parameter;
-  for (const Parameter& parameter : parameters)
-    if (std::ranges::find(parameter.aliases, key) != parameter.aliases.end()) return &parameter;
-  return nullptr;
-}
+const Parameter* PieceType::find(std::string_view key) const { return find_parameter(parameters, key); }
 
 const PieceType* PieceTypes::find(std::string_view id) const {
   const auto found = std::ranges::find(types, id, &PieceType::id);
   return found == types.end() ? nullptr : &*found;
+}
+
+ParameterTables PieceTypes::tables() const {
+  ParameterTables all;
+  for (const PieceType& type : types) all.emplace(type.id, &type.parameters);
+  return all;
 }
 
 std::string_view key_of(RefusalReason reason) {

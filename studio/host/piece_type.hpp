@@ -11,30 +11,15 @@
 
 #include "sdk/abi.h"
 #include "sdk/value.hpp"
+#include "studio/model/parameter.hpp"
 
 namespace quadrille {
-
-struct Choice {
-  std::string key, label;
-};
-
-/// One row of a piece type's table; meanings and units as in quadrille_parameter.
-struct Parameter {
-  std::string key, label, hint, group;
-  std::vector<std::string> aliases;  ///< keys it had in earlier versions
-  Kind kind = Kind::ratio;
-  double hard_min = 0, hard_max = 0, display_min = 0, display_max = 0;
-  Value standard;  ///< the default
-  std::uint32_t decimals = 0;
-  std::uint32_t handle_end = QUADRILLE_NO_HANDLE, handle_axis = 0;
-  std::vector<Choice> choices;
-};
 
 struct PieceType {
   std::string id, name, description;
   std::string plugin_id, plugin_version;
   std::filesystem::path file;
-  std::vector<Parameter> parameters;
+  ParameterTable parameters;
   /// The plugin's own function; the library stays loaded for ever.
   std::int32_t (*build)(const quadrille_value*, std::uint32_t, const quadrille_sink*) = nullptr;
 
@@ -75,6 +60,8 @@ struct PieceTypes {
   std::vector<RefusedFile> refused;
 
   const PieceType* find(std::string_view id) const;
+  /// Those of all types. It lives as long as this is not changed.
+  ParameterTables tables() const;
 };
 
 }  // namespace quadrille

@@ -31,18 +31,20 @@ Faulty not_a_place(std::span<const double, 3> place) {
   return std::nullopt;
 }
 
-/// A diameter must be a micrometre or more, so that lengths can be counted in it, and within farthest_m.
-Faulty not_a_diameter(double number, const char* what) {
+/// A diameter must be a micrometre or more, so that lengths can be counted in it, and no more than `most` m.
+Faulty not_a_diameter(double number, double most, const char* what) {
   if (Faulty fault = not_finite({number})) return fault;
-  if (number >= 1e-6 && number <= farthest_m) return std::nullopt;
+  if (number >= 1e-6 && number <= most) return std::nullopt;
   return broken(std::string("has the ") + what + " " + print_number(number) +
-                " m; it must be above 0 and no more than 10 km.");
+                " m; it must be above 0 and no more than " + print_number(most) + " m.");
 }
 
-Faulty negative(double number, const char* what) {
+/// An amount goes from 0 to `most`.
+Faulty not_within(double number, double most, const char* what) {
   if (Faulty fault = not_finite({number})) return fault;
-  if (number >= 0) return std::nullopt;
-  return broken(std::string("has the ") + what + " " + print_number(number) + "; it must not be below 0.");
+  if (number >= 0 && number <= most) return std::nullopt;
+  return broken(std::string("has the ") + what + " " + print_number(number) +
+                (number < 0 ? "; it must not be below 0." : "; at most " + print_number(most) + " is taken."));
 }
 
 Faulty unknown_code(std::uint32_t code, std::uint32_t last, const char* what) {
@@ -61,35 +63,34 @@ Faulty first(std::initializer_list<Faulty> faults) {
 }  // namespace
 
 Faulty fault_of(const quadrille_balloon& r) {
-  return first({not_a_place(r.centre), not_a_place(r.neck), not_a_diameter(r.diameter, "diameter"),
+  return first({not_a_place(r.centre), not_a_place(r.neck), not_a_diameter(r.diameter, largest_balloon_m, "diameter"),
                 not_finite({r.nominal}), r.nominal > 0 ? Faulty() : broken("has no nominal size above 0."),
                 unknown_code(r.slot, 5, "colour slot"), unknown_code(r.role, QUADRILLE_ROLE_COLLAR, "role")});
 }
 
 Faulty fault_of(const quadrille_cluster& r) {
   if (Faulty fault = first({not_a_place(r.centre), not_finite({r.axis[0], r.axis[1], r.axis[2], r.turn}),
-                            negative(r.at, "place along the spine")}))
+                            not_within(r.at, farthest_m, "place along the spine")}))
     return fault;
   const double length = std::hypot(r.axis[0], r.axis[1], r.axis[2]);
   if (std::abs(length - 1) > 1e-6)
     return broken("has an axis of the length " + print_number(length) + " instead of 1.");
   if (r.number == 0) return broken("has the number 0; they count from 1.");
-  if (r.at > farthest_m || std::abs(r.turn) > 1e6) return broken("lies or is turned farther than is taken.");
+  if (std::abs(r.turn) > 1e6) return broken("is turned farther than is taken.");
   return std::nullopt;
 }
 
 Faulty fault_of(const quadrille_spine_point& r) {
-  return first({not_a_place(r.point), negative(r.at, "place along the spine"),
-                r.at <= farthest_m ? Faulty() : broken("lies farther along the spine than is taken.")});
+  return first({not_a_place(r.point), not_within(r.at, farthest_m, "place along the spine")});
 }
 
 Faulty fault_of(const quadrille_frame_node& r) { return not_a_place(r.position); }
 
 Faulty fault_of(const quadrille_frame_member& r) {
-  if (Faulty fault = first({not_a_diameter(r.outer, "outer diameter"), negative(r.inner, "inner diameter"),
-                            not_finite({r.young, r.density, r.strength}),
-                            unknown_code(r.joint_from, QUADRILLE_JOINT_HINGE, "joint"),
-                            unknown_code(r.rest, QUADRILLE_REST_STRAIGHT, "shape at rest")}))
+  if (Faulty fault = first(
+          {not_a_diameter(r.outer, farthest_m, "outer diameter"), not_within(r.inner, farthest_m, "inner diameter"),
+           not_finite({r.young, r.density, r.strength}), unknown_code(r.joint_from, QUADRILLE_JOINT_HINGE, "joint"),
+           unknown_code(r.rest, QUADRILLE_REST_STRAIGHT, "shape at rest")}))
     return fault;
   if (r.inner >= r.outer) return broken("has an inner diameter that is not below the outer one.");
   if (!(r.young > 0) || !(r.density > 0) || !(r.strength > 0))
@@ -99,17 +100,18 @@ Faulty fault_of(const quadrille_frame_member& r) {
 
 Faulty fault_of(const quadrille_support& r) {
   return first({unknown_code(r.kind, QUADRILLE_SUPPORT_SURFACE, "kind of support"), unknown_code(r.turns, 1, "turning"),
-                negative(r.width, "width"), negative(r.depth, "depth"), negative(r.own_mass, "mass"),
-                negative(r.ballast, "ballast"), negative(r.ballast_limit, "ballast limit")});
+                not_within(r.width, farthest_m, "width"), not_within(r.depth, farthest_m, "depth"),
+                not_within(r.own_mass, most_mass_kg, "mass"), not_within(r.ballast, most_mass_kg, "ballast"),
+                not_within(r.ballast_limit, most_mass_kg, "ballast limit")});
 }
 
 Faulty fault_of(const quadrille_tie_point& r) {
   return first({not_a_place(r.point), unknown_code(r.purpose, QUADRILLE_TIE_SIDE, "purpose")});
 }
 
-Faulty fault_of(const quadrille_supply& r) { return negative(r.quantity, "quantity"); }
+Faulty fault_of(const quadrille_supply& r) { return not_within(r.quantity, most_quantity, "quantity"); }
 
-Faulty fault_of(const quadrille_work& r) { return negative(r.quantity, "quantity"); }
+Faulty fault_of(const quadrille_work& r) { return not_within(r.quantity, most_quantity, "quantity"); }
 
 Faulty fault_of(const quadrille_anchoring& r) {
   return first({unknown_code(r.requirement, QUADRILLE_SECURE_OTHER, "requirement"),

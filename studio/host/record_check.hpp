@@ -10,8 +10,8 @@
 
 namespace quadrille {
 
-/// What is wrong with a record's numbers and codes: numbers finite, places within farthest_m, diameters above 0, codes
-/// known, quantities not negative. Its texts are not looked at. The sentence goes on from the record's name.
+/// What is wrong with a record's numbers and codes: numbers finite, places and measures within farthest_m, diameters above
+/// 0, balloons no larger than largest_balloon_m, codes known, masses and quantities from 0 to what limits.hpp says. Its texts are not looked at. The sentence goes on from the record's name.
 std::optional<Fault> fault_of(const quadrille_balloon& record);
 std::optional<Fault> fault_of(const quadrille_cluster& record);
 std::optional<Fault> fault_of(const quadrille_spine_point& record);
@@ -34,7 +34,10 @@ inline std::array<const char*, 1> texts_of(const quadrille_tie_point& r) { retur
 inline std::array<const char*, 3> texts_of(const quadrille_supply& r) { return {r.key, r.label, r.unit}; }
 inline std::array<const char*, 2> texts_of(const quadrille_work& r) { return {r.key, r.label}; }
 inline std::array<const char*, 4> texts_of(const quadrille_anchoring& r) { return {r.key, r.text, r.reason, r.source}; }
-inline std::array<const char*, 2> texts_of(const quadrille_message& r) { return {r.key, r.text}; }
+/// The remedy may be missing: older plugins push none.
+inline std::array<const char*, 3> texts_of(const quadrille_message& r) {
+  return {r.key, r.text, r.remedy == nullptr ? "" : r.remedy};
+}
 inline std::array<const char*, 1> texts_of(const quadrille_fact& r) { return {r.key}; }
 
 /// What the records of a piece say of each other: nodes, clusters and numbers that are referred to exist, cluster

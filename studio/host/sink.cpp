@@ -7,6 +7,7 @@
 #include "sdk/records.hpp"
 #include "studio/host/limits.hpp"
 #include "studio/host/plugin_text.hpp"
+#include "studio/host/table_check.hpp"
 
 namespace quadrille {
 namespace {
@@ -24,7 +25,7 @@ void clean_texts(AnchoringRule& a) {
   for (std::string* text : {&a.key, &a.text, &a.reason, &a.source}) *text = cleaned(*text);
 }
 void clean_texts(Message& m) {
-  for (std::string* text : {&m.key, &m.text}) *text = cleaned(*text);
+  for (std::string* text : {&m.key, &m.text, &m.remedy}) *text = cleaned(*text);
 }
 void clean_texts(Fact& f) { f.key = cleaned(f.key); }
 
@@ -43,12 +44,11 @@ void Sink::take_all(const char* name, const void* records, std::size_t count, st
   if (count > most - into.size())
     return fail(FaultKind::too_large,
                 std::string("it pushed more than ") + std::to_string(most) + " records of the kind '" + name + "'.");
-  if (records == nullptr || record_size == 0 || record_size > longest_record)
+  if (records == nullptr || record_size == 0 || record_size > longest_record || !is_stride_of<Record>(record_size))
     return fail(FaultKind::broken, std::string("it pushed records of the kind '") + name + "' without place or size.");
   for (std::size_t i = 0; i < count; ++i) {
     const auto which = [&] { return std::string(name) + " " + std::to_string(into.size() + 1) + " "; };
-    Record record{};
-    std::memcpy(&record, static_cast<const char*>(records) + i * record_size, std::min(record_size, sizeof record));
+    const Record record = entry_at<Record>(records, i, record_size);
     if (const auto fault = fault_of(record)) return fail(fault->kind, which() + fault->sentence);
     for (const char* text : texts_of(record)) {
       if (text == nullptr) return fail(FaultKind::broken, which() + "has a text that is missing (NULL).");

@@ -10,6 +10,7 @@
 #include "studio/host/limits.hpp"
 #include "studio/host/plugin_text.hpp"
 #include "studio/host/resolve.hpp"
+#include "studio/model/conditions.hpp"
 
 namespace quadrille {
 namespace {
@@ -141,6 +142,19 @@ Parameter read_parameter(const quadrille_parameter& raw, std::uint32_t number) {
   p.decimals = raw.decimals;
   p.handle_end = raw.handle_end;
   p.handle_axis = raw.handle_axis;
+  if (!std::isfinite(raw.handle_gain)) throw BadTable{whose + " has a handle whose gain is not finite."};
+  p.handle_gain = raw.handle_gain == 0 ? 1 : raw.handle_gain;
+  p.advanced = (raw.flags & QUADRILLE_ADVANCED) != 0;
+  if (raw.only_with != nullptr) {
+    const auto conditions = parse_conditions(text_of(raw.only_with, whose + ": the conditions"));
+    // Conditions only tidy forms up: one that is written in a way which a later minor version may add leaves the field
+    // there always rather than the whole plugin out.
+    if (conditions)
+      p.only_with = *conditions;
+    else
+      p.hint += (p.hint.empty() ? "" : " ") +
+                std::string("(It is always offered: when it matters is written in a way that is not known here.)");
+  }
   p.standard = read_default(raw, p, whose);
   if (const std::string fault = fault_of_value(p, p.standard); !fault.empty())
     throw BadTable{whose + " has a default that it does not accept itself: " + fault};
@@ -167,6 +181,9 @@ PieceType read(const quadrille_piece_type& raw) {
       if (!keys.insert(name).second) throw BadTable{"The key " + quoted(name) + " stands for two parameters."};
     type.parameters.push_back(std::move(parameter));
   }
+  for (const Parameter& parameter : type.parameters)
+    if (const std::string fault = fault_of_conditions(type.parameters, parameter); !fault.empty())
+      throw BadTable{"Parameter " + quoted(parameter.key) + " " + fault};
   return type;
 }
 

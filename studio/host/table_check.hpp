@@ -22,7 +22,14 @@ inline constexpr std::uint32_t least_type_size =
     offsetof(quadrille_piece_type, build) + sizeof(quadrille_piece_type::build);
 inline constexpr std::uint32_t least_parameter_size = offsetof(quadrille_parameter, decimals);
 
-/// Entry `index` of an array whose entries have `stride` bytes: what the entry lacks is zero.
+/// True where `stride` can be the size of a record of the contract, in whatever version: then none of its pointers is cut in
+/// two. Sizes of C structures are multiples of their alignment.
+template <class Entry>
+constexpr bool is_stride_of(std::size_t stride) {
+  return stride % alignof(Entry) == 0;
+}
+
+/// Entry `index` of an array whose entries have `stride` bytes, which is_stride_of: what the entry lacks is zero.
 template <class Entry>
 Entry entry_at(const void* array, std::size_t index, std::size_t stride) {
   Entry entry{};
@@ -33,7 +40,8 @@ Entry entry_at(const void* array, std::size_t index, std::size_t stride) {
 /// The piece type of `raw` with everything owned; file and plugin fields stay empty. Fails with a sentence where a
 /// text is NULL, too long or not UTF-8, a key is no key, two keys or aliases are the same, a kind is unknown, a range
 /// is not finite, upside down or wider than its kind may have (limits.hpp: count ±most_count, path ±farthest_m, other
-/// numbers ±most_number), a default lies outside its range, is no choice or cannot be read, or `build` is NULL.
+/// numbers ±most_number), a default lies outside its range, is no choice or cannot be read, or `build` is NULL. Conditions
+/// that cannot be read are left out, and the parameter's hint says so.
 /// `parameter_size` must have passed least_parameter_size.
 Result<PieceType> read_piece_type(const quadrille_piece_type& raw);
 

@@ -71,6 +71,7 @@ TEST_CASE("a rigid frame of a thin glass-fibre rod was called sound: now it is w
   for (const char* frame : {"half-circle", "half-ellipse", "square"}) {
     CAPTURE(frame);
     ValueMap values = rigid(frame);
+    values["rod-diameter"] = length_of(0.008);
     const auto thin = build(values);
     REQUIRE(warns(*thin, "rod-diameter"));
     const std::string text = text_of(*thin, "rod-diameter");
@@ -93,4 +94,25 @@ TEST_CASE("a frame whose feet turn is told of its feet, not of its rod") {
   const auto built = build(values);
   CHECK(warns(*built, "feet"));
   CHECK_FALSE(warns(*built, "rod-diameter"));
+}
+
+TEST_CASE(
+    "a thin flexible rod that a push of one newton lays over was called sound: now it is told which rod would do") {
+  ValueMap values{{"rod-diameter", length_of(0.008)}};
+  const auto thin = build(values);
+  REQUIRE(warns(*thin, "rod-diameter"));
+  const std::string text = text_of(*thin, "rod-diameter");
+  CHECK(text.find("lay the bent glass fibre rod, 8 mm over sideways") != std::string::npos);
+  values["rod-diameter"] = length_of(advised_m(text, "a rod diameter of at least ") / 1000);
+  const auto sound = build(values);
+  CHECK_FALSE(warns(*sound, "rod-diameter"));
+  CHECK(named_push_n / fact(*sound, "sway_n_per_m") < most_sway_share * fact(*sound, "height_m"));
+  values["rod-diameter"] = length_of(advised_m(text, "a rod diameter of at least ") / 1000 - 0.001);
+  CHECK(warns(*build(values), "rod-diameter"));
+  // A PVC rod of 22 mm would bear 22 mm / 2 / 0.0104 = 1.06 m, and this one is bent to 1.02 m (6 m / 5.897): no rod that
+  // can be bent so would do, and only lines are advised.
+  const auto soft = build({{"rod-material", choice_of("pvc")}, {"rod-diameter", length_of(0.02)}});
+  REQUIRE(warns(*soft, "rod-diameter"));
+  CHECK(text_of(*soft, "rod-diameter").find("at least") == std::string::npos);
+  CHECK(text_of(*soft, "rod-diameter").find("tie the crown") != std::string::npos);
 }

@@ -55,7 +55,7 @@ void push(const quadrille_sink* sink, std::uint32_t kind, const Record& record) 
 }
 
 std::int32_t refuse(const quadrille_sink* sink, const char* key, const char* text) {
-  push(sink, QUADRILLE_RECORD_MESSAGE, quadrille_message{QUADRILLE_REFUSAL, 0, key, text});
+  push(sink, QUADRILLE_RECORD_MESSAGE, quadrille_message{QUADRILLE_REFUSAL, 0, key, text, ""});
   return QUADRILLE_BAD_PARAMETER;
 }
 
@@ -224,5 +224,10 @@ TEST_CASE("bytes differ where a single bit does") {
   CHECK(bytes_of(other) != bytes_of(piece));
   other = piece;
   other.facts = {{"a", 1}};
+  CHECK(bytes_of(other) != bytes_of(piece));
+  // The topic of a message was left out.
+  piece.messages = {{Severity::note, "", "The frame shows."}};
+  other = piece;
+  other.messages[0].topic = Topic::bare_frame;
   CHECK(bytes_of(other) != bytes_of(piece));
 }

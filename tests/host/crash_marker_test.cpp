@@ -1,6 +1,8 @@
 // A plugin that ends the program is skipped at the next start, and can be tried again.
 #include "studio/host/crash_marker.hpp"
 
+#include <poll.h>
+
 #include <array>
 #include <chrono>
 #include <thread>
@@ -120,16 +122,27 @@ TEST_CASE("a process that tries a file at this moment is waited for, not taken f
   Place place({"plain"});
   std::optional<Trial> here(Trial::begin(place.plan.state_folder, place.file("plain"), false));
   CHECK(place.markers(".trying") == 1);
-  std::thread soon([&] {
-    std::this_thread::sleep_for(std::chrono::milliseconds(300));
-    here->survived();
-  });
-  const int outcome = outcome_of_child([&] {
+  std::array<int, 2> pipe{};
+  REQUIRE(::pipe(pipe.data()) == 0);
+  const pid_t child = start_child([&] {
+    const char started = 's';
+    if (::write(pipe[1], &started, 1) != 1) ::_exit(9);
     const PieceTypes found = find_piece_types(place.plan);
+    const char ended = 'e';
+    if (::write(pipe[1], &ended, 1) != 1) ::_exit(9);
     ::_exit(found.types.size() == 1 && found.refused.empty() ? 7 : 8);
   });
-  soon.join();
-  CHECK(outcome == 7);
+  ::close(pipe[1]);
+  char said = ' ';
+  REQUIRE(::read(pipe[0], &said, 1) == 1);
+  REQUIRE(said == 's');
+  // It once slept a while instead of asking, and passed without any waiting where the child began late. Now the child is
+  // seen to run, and not to have ended, while the file is still being tried.
+  pollfd ended{pipe[0], POLLIN, 0};
+  CHECK(::poll(&ended, 1, 300) == 0);
+  here->survived();
+  CHECK(outcome_of(child) == 7);
+  ::close(pipe[0]);
 }
 
 TEST_CASE("eight starts at once over the same new plugins all find them") {

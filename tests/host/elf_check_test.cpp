@@ -23,7 +23,7 @@ TEST_CASE("the table of a sound plugin is found with its first words, stripped o
     REQUIRE(look.exported);
     CHECK(look.symbol_size == sizeof(quadrille_pieces));
     REQUIRE(look.first_words);
-    CHECK(*look.first_words == std::array<std::uint32_t, 3>{sizeof(quadrille_pieces), 1, 0});
+    CHECK(*look.first_words == std::array<std::uint32_t, 3>{sizeof(quadrille_pieces), 1, 1});
   }
 }
 

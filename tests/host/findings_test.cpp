@@ -125,3 +125,12 @@ TEST_CASE("no text carries the name of its piece: whoever prints it adds area an
        findings_of(event_of({piece, missing}), {{"p", std::make_shared<const BuiltPiece>(built)}}, PieceTypes{}))
     CHECK(finding.text.find("Welcome") == std::string::npos);
 }
+
+TEST_CASE("a piece type of a slip was told to need a plugin: now the one that was meant is offered too") {
+  PieceTypes types;
+  types.types.push_back(type_of("post"));
+  const Findings found = findings_of(event_of({placed("p", "psot"), placed("q", "gazebo")}), {}, types);
+  REQUIRE(found.size() == 2);
+  CHECK(found[0].remedy.starts_with("Did you mean 'post'? Otherwise put the plugin"));
+  CHECK(found[1].remedy.starts_with("Put the plugin"));
+}

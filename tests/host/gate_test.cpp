@@ -60,6 +60,26 @@ TEST_CASE("shorter entries of an older minor version are read by their own size"
   CHECK(built->piece.balloons[1].role == Role::body);
 }
 
+TEST_CASE("parameters and messages of version 1.0 are read to their end, and nothing of what lies behind them") {
+  const PieceType type = type_of("version_1_0");
+  REQUIRE(type.parameters.size() == 2);
+  for (const Parameter& parameter : type.parameters) {
+    CHECK(parameter.handle_gain == 1);
+    CHECK(parameter.only_with.empty());
+  }
+  CHECK(type.parameters[0].decimals == 2);
+  CHECK(type.parameters[0].handle_end == QUADRILLE_HANDLE_TOP);
+  CHECK(type.parameters[1].label == "Up");
+  CHECK(type.parameters[1].advanced);
+  const auto built = build_piece(type, {});
+  REQUIRE(built->status == Status::ok);
+  REQUIRE(built->piece.messages.size() == 2);
+  CHECK(built->piece.messages[0].text == "The first.");
+  CHECK(built->piece.messages[1].key == "up");
+  CHECK(built->piece.messages[1].text == "The second.");
+  for (const Message& message : built->piece.messages) CHECK(message.remedy.empty());
+}
+
 TEST_CASE("each kind of unfit plugin has its own reason") {
   const auto reason = [](const std::string& name) { return refusal(plugin(name)).reason; };
   CHECK(reason("no_symbol") == RefusalReason::no_symbol);
@@ -87,9 +107,9 @@ TEST_CASE("the sentence says what was wrong, in words") {
     CAPTURE(sentence);
     CHECK(sentence.find(words) != std::string::npos);
   };
-  says("newer_major", "version 2.0 of the contract");
-  says("older_major", "version 0.0 of the contract");
-  says("newer_minor", "version 1.1 of the contract");
+  says("newer_major", "version 2.1 of the contract");
+  says("older_major", "version 0.1 of the contract");
+  says("newer_minor", "version 1.2 of the contract");
   says("missing_library", "function_of_nobody");
   says("throws", "out of balloons");
   says("refuses_itself", "Not today.");

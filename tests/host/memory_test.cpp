@@ -63,16 +63,19 @@ TEST_CASE("a thread that finds the memory full leaves its piece unbuilt, and the
   // What the thread had to say about it needed memory again, and what it threw then ended the program.
   if (std::thread::hardware_concurrency() < 2) return;  // there is no other thread then
   static const std::thread::id here = std::this_thread::get_id();
-  static std::atomic<bool> elsewhere, full;
-  elsewhere = false;
+  static std::atomic<bool> elsewhere, here_too, full;
+  elsewhere = here_too = false;
   full = true;
   PieceTypes found;
   found.types.push_back(type_of("post"));
   found.types[0].build = [](const quadrille_value*, std::uint32_t, const quadrille_sink* sink) -> std::int32_t {
     if (std::this_thread::get_id() != here) {
       elsewhere = true;
+      // On a busy machine it failed at one piece and took the other as well before this thread had begun.
+      for (int wait = 0; wait < 5000 && !here_too; ++wait) ::usleep(1000);
       memory_full = full;  // and stays so when build is over
     } else {
+      here_too = true;
       for (int wait = 0; wait < 5000 && !elsewhere; ++wait) ::usleep(1000);
     }
     sink->push(sink->self, QUADRILLE_RECORD_BALLOON, &balloon, 1, sizeof balloon);

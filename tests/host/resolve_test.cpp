@@ -83,6 +83,10 @@ TEST_CASE("whole numbers are whole") {
 TEST_CASE("another kind, another choice, other letters, broken lists are refused") {
   CHECK(refusal_of("height", number(Kind::mass, 2)).text ==
         "Height holds another kind of value: a length would be accepted.");
+  // What the choices are was not told.
+  CHECK(refusal_of("dressing", number(Kind::count, 2)).text ==
+        "Dressing holds another kind of value: one of its choices, dense or sparse, in a file written choice='dense', "
+        "would be accepted.");
   CHECK(refusal_of("dressing", Value::of_text(Kind::choice, "wild")).text ==
         "Dressing is 'wild': dense or sparse would be accepted.");
   CHECK(refusal_of("rows", Value::of_text(Kind::rows, "AZ")).key == "rows");

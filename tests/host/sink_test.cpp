@@ -19,7 +19,7 @@ constexpr quadrille_frame_member member = {0,    1,  QUADRILLE_JOINT_SLEEVE, QUA
 constexpr quadrille_support support = {QUADRILLE_SUPPORT_HOOK, 0, 1, 0, 0.4, 0.3, 5, 10, 60};
 constexpr quadrille_supply supply = {"pole", "Pole", "m", 2};
 constexpr quadrille_anchoring anchoring = {QUADRILLE_SECURE_OTHER, QUADRILLE_WHEN_INDOORS, "k", "Do.", "For.", "s"};
-constexpr quadrille_message message = {QUADRILLE_WARNING, 0, "", "Mind."};
+constexpr quadrille_message message = {QUADRILLE_WARNING, 0, "", "Mind.", ""};
 constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 constexpr double infinity = std::numeric_limits<double>::infinity();
 
@@ -108,6 +108,18 @@ TEST_CASE("longer entries are walked by their own size, shorter ones are filled 
   CHECK(sink.take().facts == std::vector<Fact>{{"a", 1}, {"b", 2}, {"c", 0}});
 }
 
+TEST_CASE("a size that would cut a pointer in two was copied by half and read as a text: it is refused") {
+  for (const std::size_t cut : {std::size_t{1}, sizeof(const char*) + 4, sizeof(quadrille_fact) - 1}) {
+    CAPTURE(cut);
+    Sink sink;
+    const quadrille_sink c = sink.record();
+    const quadrille_fact facts[] = {{"a", 1}, {"b", 2}};
+    CHECK(c.push(c.self, QUADRILLE_RECORD_FACT, facts, 1, cut) != 0);
+    REQUIRE(sink.fault());
+    CHECK(sink.fault()->kind == FaultKind::broken);
+  }
+}
+
 TEST_CASE("numbers that are not finite are told from other faults") {
   for (const double number : {not_a_number, infinity, -infinity}) {
     const auto bad = [&](std::uint32_t kind, auto record, auto change) {
@@ -154,6 +166,15 @@ TEST_CASE("what contradicts the contract is refused") {
   CHECK(bad(QUADRILLE_RECORD_SUPPORT, support, [](auto& r) { r.own_mass = -1; }));
   CHECK(bad(QUADRILLE_RECORD_TIE_POINT, quadrille_tie_point{0, 0, {0, 0, 0}, ""}, [](auto& r) { r.purpose = 3; }));
   CHECK(bad(QUADRILLE_RECORD_SUPPLY, supply, [](auto& r) { r.quantity = -1; }));
+  // These were taken at any size, and counting with them overflowed.
+  CHECK(bad(QUADRILLE_RECORD_SUPPLY, supply, [](auto& r) { r.quantity = 1e300; }));
+  CHECK(bad(QUADRILLE_RECORD_WORK, quadrille_work{"", "", 0}, [](auto& r) { r.quantity = 1e300; }));
+  CHECK(bad(QUADRILLE_RECORD_SUPPORT, support, [](auto& r) { r.width = 1e300; }));
+  CHECK(bad(QUADRILLE_RECORD_SUPPORT, support, [](auto& r) { r.depth = 1e5; }));
+  CHECK(bad(QUADRILLE_RECORD_SUPPORT, support, [](auto& r) { r.own_mass = 1e300; }));
+  CHECK(bad(QUADRILLE_RECORD_SUPPORT, support, [](auto& r) { r.ballast = 1e300; }));
+  CHECK(bad(QUADRILLE_RECORD_SUPPORT, support, [](auto& r) { r.ballast_limit = 1e300; }));
+  CHECK(bad(QUADRILLE_RECORD_BALLOON, balloon, [](auto& r) { r.diameter = 21; }));
   CHECK(bad(QUADRILLE_RECORD_ANCHORING, anchoring, [](auto& r) { r.requirement = 7; }));
   CHECK(bad(QUADRILLE_RECORD_ANCHORING, anchoring, [](auto& r) { r.when = 6; }));
   CHECK(bad(QUADRILLE_RECORD_MESSAGE, message, [](auto& r) { r.severity = 3; }));
@@ -168,7 +189,7 @@ TEST_CASE("a NULL text is a fault, a text that is not UTF-8 is made readable") {
   CHECK(is(pushed(QUADRILLE_RECORD_FACT, quadrille_fact{nullptr, 0}), FaultKind::broken));
   Sink sink;
   const quadrille_sink c = sink.record();
-  const quadrille_message rough = {QUADRILLE_NOTE, 0, "k\x01", "H\xF6he \xE6\x8B\xB1 \xED\xA0\x80."};
+  const quadrille_message rough = {QUADRILLE_NOTE, 0, "k\x01", "H\xF6he \xE6\x8B\xB1 \xED\xA0\x80.", nullptr};
   CHECK(c.push(c.self, QUADRILLE_RECORD_MESSAGE, &rough, 1, sizeof rough) == 0);
   const Message clean = sink.take().messages.at(0);
   CHECK(clean.key == "k ");
@@ -206,7 +227,7 @@ TEST_CASE("texts are counted all together") {
   Sink sink;
   const quadrille_sink c = sink.record();
   const std::string half(most_text / 2 + 1, 'x');
-  const quadrille_message one = {QUADRILLE_NOTE, 0, "", half.c_str()};
+  const quadrille_message one = {QUADRILLE_NOTE, 0, "", half.c_str(), ""};
   CHECK(c.push(c.self, QUADRILLE_RECORD_MESSAGE, &one, 1, sizeof one) == 0);
   CHECK(c.push(c.self, QUADRILLE_RECORD_MESSAGE, &one, 1, sizeof one) != 0);
   CHECK(is(sink.fault(), FaultKind::too_large));
@@ -264,7 +285,7 @@ TEST_CASE("a status that is not ok always comes with a refusal; what was pushed 
 
   const auto contradicts =
       build_once(type_of([](const quadrille_value*, std::uint32_t, const quadrille_sink* sink) {
-                   push(sink, QUADRILLE_RECORD_MESSAGE, quadrille_message{QUADRILLE_REFUSAL, 0, "", "No."});
+                   push(sink, QUADRILLE_RECORD_MESSAGE, quadrille_message{QUADRILLE_REFUSAL, 0, "", "No.", ""});
                    return std::int32_t{QUADRILLE_OK};
                  }),
                  {});

@@ -15,10 +15,12 @@ std::int32_t build(const quadrille_value*, std::uint32_t, const quadrille_sink*)
 constexpr quadrille_choice choices[] = {{"left", "Left"}, {"right", "Right"}};
 
 quadrille_parameter width() {
-  return {"width", "Width", "How wide.", "Size", "", "", nullptr, 0, QUADRILLE_LENGTH, 1, 5, 1, 5, 2, 2, 0, 0, 0};
+  return {"width", "Width", "How wide.", "Size", "", "", nullptr, 0, QUADRILLE_LENGTH, 1, 5, 1,
+          5,       2,       2,           0,      0,  0,  0,       ""};
 }
 quadrille_parameter side() {
-  return {"side", "Side", "Which side.", "Size", "", "right", choices, 2, QUADRILLE_CHOICE, 0, 0, 0, 0, 0, 0, 0, 0, 0};
+  return {"side", "Side", "Which side.", "Size", "", "right", choices, 2, QUADRILLE_CHOICE, 0, 0, 0, 0, 0, 0, 0, 0, 0,
+          0,      ""};
 }
 
 quadrille_piece_type type_with(const std::vector<quadrille_parameter>& parameters) {
@@ -185,4 +187,54 @@ TEST_CASE("a table without build, without parameters where it counts some, or wi
   CHECK_FALSE(read_piece_type(type));
   type.parameter_count = 4'000'000'000u;
   CHECK_FALSE(read_piece_type(type));
+}
+
+TEST_CASE("conditions name another parameter and something that it can hold") {
+  CHECK(fault([](Table& t) { t[0].only_with = "side=left"; }) == "");
+  CHECK(fault([](Table& t) { t[0].only_with = nullptr; }) == "");
+  CHECK(fault([](Table& t) { t[1].only_with = "width>0"; }) == "");
+  CHECK(fault([](Table& t) { t[0].only_with = "side=middle"; }) ==
+        "Parameter 'width' depends on 'side=middle', which that parameter can never be asked.");
+  CHECK(fault([](Table& t) { t[0].only_with = "colour=red"; }) ==
+        "Parameter 'width' depends on 'colour', which is no other parameter.");
+  CHECK(fault([](Table& t) { t[0].only_with = "width>0"; }) != "");
+  CHECK(fault([](Table& t) { t[0].only_with = "side>0"; }) != "");
+  CHECK(fault([](Table& t) { t[1].only_with = "width=3"; }) != "");
+}
+
+TEST_CASE("conditions of another kind refused a whole plugin: now the field is always offered, and says why") {
+  for (const char* strange :
+       {"side", "=left", "side=", "side!=", ">0", "|", "side>=2", "side=left&width>1", "side~left"}) {
+    CAPTURE(strange);
+    std::vector<quadrille_parameter> parameters{width(), side()};
+    parameters[0].only_with = strange;
+    const auto read = read_piece_type(type_with(parameters));
+    REQUIRE(read);
+    CHECK(read->parameters[0].only_with.empty());
+    CHECK(read->parameters[0].hint.find("How wide. (It is always offered") == 0);
+    CHECK(read->parameters[1].hint == "Which side.");
+  }
+  std::vector<quadrille_parameter> parameters{width(), side()};
+  parameters[0].only_with = "side=left|";  // an empty alternative is passed over
+  CHECK(read_piece_type(type_with(parameters))->parameters[0].only_with.size() == 1);
+}
+
+TEST_CASE("what few people change is marked, and a flag of a later version is passed over") {
+  std::vector<quadrille_parameter> parameters{width(), side()};
+  parameters[0].flags = QUADRILLE_ADVANCED;
+  parameters[1].flags = 6;
+  const auto read = read_piece_type(type_with(parameters));
+  REQUIRE(read);
+  CHECK(read->parameters[0].advanced);
+  CHECK_FALSE(read->parameters[1].advanced);
+}
+
+TEST_CASE("a handle's gain is finite, and 0 counts as 1") {
+  CHECK(fault([](Table& t) { t[0].handle_gain = not_a_number; }) != "");
+  std::vector<quadrille_parameter> parameters{width(), side()};
+  parameters[1].handle_gain = 2;
+  const auto read = read_piece_type(type_with(parameters));
+  REQUIRE(read);
+  CHECK(read->parameters[0].handle_gain == 1);
+  CHECK(read->parameters[1].handle_gain == 2);
 }

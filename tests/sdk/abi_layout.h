@@ -19,8 +19,8 @@ PIN_SIZE(quadrille_choice, 16);
 PIN(quadrille_choice, key, 0);
 PIN(quadrille_choice, label, 8);
 
-/* 7 pointers (56), 2 numbers of 4 (64), 5 doubles (104), 4 numbers of 4 (120) */
-PIN_SIZE(quadrille_parameter, 120);
+/* 7 pointers (56), 2 numbers of 4 (64), 5 doubles (104), 4 numbers of 4 (120); since 1.1 a double and a pointer (136) */
+PIN_SIZE(quadrille_parameter, 136);
 PIN(quadrille_parameter, key, 0);
 PIN(quadrille_parameter, label, 8);
 PIN(quadrille_parameter, hint, 16);
@@ -38,7 +38,9 @@ PIN(quadrille_parameter, default_number, 96);
 PIN(quadrille_parameter, decimals, 104);
 PIN(quadrille_parameter, handle_end, 108);
 PIN(quadrille_parameter, handle_axis, 112);
-PIN(quadrille_parameter, reserved, 116);
+PIN(quadrille_parameter, flags, 116);
+PIN(quadrille_parameter, handle_gain, 120);
+PIN(quadrille_parameter, only_with, 128);
 
 /* 2 numbers of 4 (8), a double (16), 2 pointers (32) */
 PIN_SIZE(quadrille_value, 32);
@@ -130,12 +132,13 @@ PIN(quadrille_anchoring, text, 16);
 PIN(quadrille_anchoring, reason, 24);
 PIN(quadrille_anchoring, source, 32);
 
-/* 2 numbers of 4 (8), 2 pointers (24) */
-PIN_SIZE(quadrille_message, 24);
+/* 2 numbers of 4 (8), 2 pointers (24); since 1.1 another (32) */
+PIN_SIZE(quadrille_message, 32);
 PIN(quadrille_message, severity, 0);
 PIN(quadrille_message, topic, 4);
 PIN(quadrille_message, key, 8);
 PIN(quadrille_message, text, 16);
+PIN(quadrille_message, remedy, 24);
 
 /* a pointer (8), a double (16) */
 PIN_SIZE(quadrille_fact, 16);

@@ -3,7 +3,7 @@
 
 static const quadrille_parameter parameters[] = {{"size", "Size", "Inflated diameter of the balloon.", "Balloon", "",
                                                   "", NULL, 0, QUADRILLE_LENGTH, 0.1, 1.0, 0.1, 1.0, 0.28, 3,
-                                                  QUADRILLE_NO_HANDLE, 0, 0}};
+                                                  QUADRILLE_NO_HANDLE, 0, 0, 0, ""}};
 
 static int32_t build(const quadrille_value* values, uint32_t value_count, const quadrille_sink* sink) {
   quadrille_balloon balloon = {{0, 0, 0}, {0, 0, 0}, 0, 11, 0, 0, 0, QUADRILLE_ROLE_BODY};

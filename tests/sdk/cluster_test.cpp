@@ -4,9 +4,7 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
-#include <set>
 
-#include "sdk/balloon_size.hpp"
 #include "tests/reference_table.hpp"
 
 using namespace quadrille;
@@ -73,22 +71,4 @@ TEST_CASE("place 0 faces the audience and places run anticlockwise seen from the
   CHECK(direction_about(Vec3::UnitZ(), pi / 2).isApprox(Vec3::UnitX(), 1e-12));
   // A line that runs away from the audience has no front: up takes its place.
   CHECK(direction_about(Vec3::UnitY(), 0).isApprox(Vec3::UnitZ(), 1e-12));
-}
-
-TEST_CASE("the default settings give the trade's balloons per foot within 20 %") {
-  // Common practice, no source beyond a page for decorators, "Making Spiral Garlands & Clusters".
-  const double practice[][2] = {{5, 12}, {9, 8}, {11, 6}, {14, 4}, {16, 4}};
-  for (const auto& [nominal, per_foot] : practice) {
-    CAPTURE(nominal);
-    const double counted = 4 / hard_spacing(4, usual_inflated_m(nominal)) * 0.3048;
-    CHECK(counted > 0.8 * per_foot);
-    CHECK(counted < 1.2 * per_foot);
-  }
-}
-
-TEST_CASE("a column of six and a half feet takes eight to ten quads of 11 in balloons at 10 in") {
-  // Common practice, no source beyond a page for decorators, "How to Make a 6 1/2' Balloon Column".
-  const double clusters = 6.5 * 0.3048 / hard_spacing(4, 10 * 0.0254);
-  CHECK(clusters > 8);
-  CHECK(clusters < 10);
 }

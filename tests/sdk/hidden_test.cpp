@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include <array>
 #include <cmath>
 
 #include "sdk/overlap.hpp"
@@ -65,6 +66,25 @@ TEST_CASE("the deepest overlap is the depth over the smaller diameter") {
   CHECK(deepest_overlap(std::vector{balls[0], balls[2]}).share == 0);
 }
 
+TEST_CASE("one huge balloon made all the small ones neighbours of each other: now each is looked for at its own size") {
+  // 20 × 20 × 20 balls of 0.1 m, 0.2 m apart: each has 27 cells of its own size about it, one or two balls in each.
+  SizedGrid<3> grid;
+  std::vector<std::array<double, 3>> small;
+  for (int i = 0; i < 8000; ++i) small.push_back({i % 20 * 0.2, i / 20 % 20 * 0.2, i / 400 * 0.2});
+  for (std::size_t i = 0; i < small.size(); ++i) grid.add(i, small[i], 0.1);
+  grid.add(small.size(), {2, 2, 2}, 10);
+  std::size_t visited = 0, huge = 0;
+  for (const auto& point : small)
+    grid.any_near(point, 0.1, [&](std::size_t item) {
+      ++visited;
+      huge += item == small.size();
+      return false;
+    });
+  CHECK(huge == small.size());  // which every one of them may touch
+  CHECK(visited < 40 * small.size());
+  CHECK_FALSE(grid.any_near(small[0], 10, [&](std::size_t item) { return item != small.size(); }));
+}
+
 TEST_CASE("the deepest overlap is that of looking at every pair") {
   std::vector<Balloon> balls;
   std::uint32_t state = 1;
@@ -73,6 +93,7 @@ TEST_CASE("the deepest overlap is that of looking at every pair") {
     const double x = random() * 3, y = random() * 3, z = random() * 3 - 1.5;
     balls.push_back(ball({x, y, z}, 0.05 + 0.3 * random(), Vec3::Zero()));
   }
+  balls.push_back(ball({9, 9, 0}, 12.5, Vec3::Zero()));  // a huge one that reaches to some of them
   double worst = 0;
   for (std::size_t i = 0; i < balls.size(); ++i)
     for (std::size_t j = 0; j < i; ++j)

@@ -4,6 +4,7 @@
 #include <cstdlib>
 #include <new>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "sdk/piece.hpp"
@@ -55,13 +56,19 @@ constexpr quadrille_piece_type type = piece_type<parameters, build>("test", "Tes
 
 struct Seen {
   int refusals = 0, balloons = 0;
+  std::string_view sentence = {};  ///< of the refusal; names no memory of its own
 };
+
+std::string_view memory_words(std::string_view text) {
+  constexpr std::string_view full = "The memory is full";
+  return text.starts_with(full) ? full : std::string_view();
+}
 
 std::int32_t push(void* self, std::uint32_t record, const void* data, std::size_t count, std::size_t) {
   auto& seen = *static_cast<Seen*>(self);
   if (record == QUADRILLE_RECORD_BALLOON) seen.balloons += static_cast<int>(count);
   if (record == QUADRILLE_RECORD_MESSAGE && static_cast<const quadrille_message*>(data)->severity == QUADRILLE_REFUSAL)
-    ++seen.refusals;
+    ++seen.refusals, seen.sentence = memory_words(static_cast<const quadrille_message*>(data)->text);
   return 0;
 }
 
@@ -80,6 +87,8 @@ TEST_CASE(
     CAPTURE(allocations);
     CHECK((status == QUADRILLE_INFEASIBLE || status == QUADRILLE_INTERNAL));
     CHECK(seen.refusals == 1);
+    // Without an allocation of its own it once said "std::bad_alloc".
+    if (status == QUADRILLE_INTERNAL) CHECK(seen.sentence == "The memory is full");
     all_shown = status == QUADRILLE_INFEASIBLE && seen.balloons == 100;
   }
   CHECK(all_shown);  // with enough memory

@@ -210,7 +210,9 @@ TEST_CASE("feet and inches are printed to the half inch, and never twelve inches
   CHECK(printed(102.5) == "8' 6 1/2\"");
   CHECK(printed(102) == "8' 6\"");
   CHECK(printed(96) == "8'");
-  CHECK(printed(96.5) == "8' 1/2\"");
+  // Without the 0 it was read as eight and a half feet. Common practice, no source.
+  CHECK(printed(96.5) == "8' 0 1/2\"");
+  CHECK(printed(-204.5) == "-17' 0 1/2\"");
   CHECK(printed(11.5) == "11 1/2\"");
   CHECK(printed(11.75) == "1'");  // nearest half inches are 11 1/2 and 12: the half way goes up
   CHECK(printed(11.74) == "11 1/2\"");

@@ -2,7 +2,7 @@
 #include "sdk/abi.h"
 
 static const quadrille_parameter upside_down[] = {
-    {"width", "Width", "How wide.", "Size", "", "", NULL, 0, QUADRILLE_LENGTH, 5, 1, 1, 5, 2, 2, 0, 0, 0}};
+    {"width", "Width", "How wide.", "Size", "", "", NULL, 0, QUADRILLE_LENGTH, 5, 1, 1, 5, 2, 2, 0, 0, 0, 0, ""}};
 
 static int32_t build(const quadrille_value* values, uint32_t count, const quadrille_sink* sink) {
   (void)values;
