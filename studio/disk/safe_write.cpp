@@ -151,7 +151,9 @@ std::optional<std::string> safe_write(const fs::path& path, std::string_view byt
     write(path, bytes, backup);
     return std::nullopt;
   } catch (const Refused& refused) {
-    return path.string() + " cannot be written: " + refused.what + ". What stood there before is unharmed.";
+    std::error_code unknown;
+    return path.string() + " cannot be written: " + refused.what + "." +
+           (fs::exists(path, unknown) ? " What stood there before is unharmed." : "");
   }
 }
 

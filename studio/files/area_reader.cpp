@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "studio/files/backdrop_element.hpp"
 #include "studio/files/value_reader.hpp"
 #include "studio/xml/unreadable.hpp"
 
@@ -19,6 +20,7 @@ Site read_site(const XmlNode& element, Reading& reading) {
   site.inflating_celsius = reader.number("inflating-celsius", celsius_range);
   site.event_celsius = reader.number("event-celsius", celsius_range);
   site.altitude_m = reader.number("altitude-m", altitude_range);
+  site.inflating_altitude_m = reader.number("inflating-altitude-m", altitude_range);
   site.outlet_m = reader.number("outlet-m", size_range);
   site.vehicle_m = reader.number("vehicle-m", size_range);
   reader.children(nothing_known);
@@ -35,6 +37,8 @@ Structure read_structure(const XmlNode& element, Reading& reading, Ids& ids) {
   structure.x_m = reader.number("x-m", place_range).value_or(0);
   structure.y_m = reader.number("y-m", place_range).value_or(0);
   structure.height_m = reader.number("height-m", size_range).value_or(0);
+  structure.width_m = reader.number("width-m", size_range);
+  structure.depth_m = reader.number("depth-m", size_range);
   structure.allowed_by = reader.text("allowed-by");
   reader.children(nothing_known);
   reader.finish();
@@ -53,22 +57,6 @@ Walkway read_walkway(const XmlNode& element, Reading& reading, Ids& ids) {
   reader.children(nothing_known);
   reader.finish();
   return walkway;
-}
-
-std::string read_colour(ElementReader& piece, const XmlNode& child,
-                        std::vector<std::optional<ColourReference>>& colours) {
-  const std::string* letter = child.attribute("slot");
-  if (letter == nullptr) return piece.leave("It has no slot;");
-  const std::string address = "colour:" + *letter;
-  ElementReader reader(child, piece.reading(), piece.kept(), piece.inside(address));
-  const auto slot = reader.slot("slot");
-  if (!slot) return piece.leave("A slot is one letter from A to Z;");
-  if (colours.size() <= *slot) colours.resize(*slot + 1);
-  if (colours[*slot]) reader.fail("Slot " + *letter + " has two colours; keep one.");
-  colours[*slot] = ColourReference{reader.text("palette"), reader.text("key")};
-  reader.children(nothing_known);
-  reader.finish();
-  return address;
 }
 
 LastBuilt read_last_built(ElementReader& piece, const XmlNode& child) {
@@ -114,10 +102,9 @@ SecuringLine read_line(const XmlNode& element, Reading& reading) {
   return line;
 }
 
-std::string read_piece_child(ElementReader& piece, const XmlNode& child, PlacedPiece& placed,
-                             std::vector<std::optional<ColourReference>>& colours) {
+std::string read_piece_child(ElementReader& piece, const XmlNode& child, PlacedPiece& placed, SlotColours& colours) {
   if (holds_value(child)) return read_value(piece, child, placed.values);
-  if (child.name == "colour") return read_colour(piece, child, colours);
+  if (child.name == "colour") return colours.read(piece, child);
   if (child.name == "line") {
     placed.lines.push_back(read_line(child, piece.reading()));
     return "line:" + std::to_string(placed.lines.size());
@@ -144,10 +131,10 @@ PlacedPiece read_piece(const XmlNode& element, Reading& reading, Ids& ids) {
   piece.hidden = reader.word("hidden", yes_or_no, false);
   piece.price_minor = reader.whole("price-minor", money_range);
   piece.note = reader.text("note");
-  std::vector<std::optional<ColourReference>> colours;
+  SlotColours colours;
   reader.children([&](const XmlNode& child) { return read_piece_child(reader, child, piece, colours); });
   reader.finish();
-  for (auto& colour : colours) piece.colours.push_back(colour.value_or(ColourReference{}));
+  piece.colours = colours.take();
   reading.piece.clear();
   return piece;
 }
@@ -201,6 +188,13 @@ Area read_area(const XmlNode& element, Reading& reading, Ids& ids) {
       if (std::exchange(has_site, true)) return reader.leave("It stands twice, and only the first counts;");
       area.site = read_site(child, reading);
       return "site";
+    }
+    if (child.name == "backdrop") {
+      if (area.backdrop) return reader.leave("It stands twice, and only the first counts;", "backdrop");
+      auto backdrop = read_backdrop(child, reading);
+      if (!backdrop) return reader.leave(std::move(backdrop.error));
+      area.backdrop = std::move(backdrop.value);
+      return "backdrop";
     }
     if (child.name == "structure")
       return "structure:" + area.structures.emplace_back(read_structure(child, reading, ids)).id;

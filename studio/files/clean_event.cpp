@@ -32,9 +32,18 @@ void clean_area(Area& area) {
   for (auto& piece : area.pieces) piece.edit(clean_piece);
 }
 
+void clean_issued(IssuedQuote& issued) {
+  clean({&issued.number, &issued.date, &issued.valid_until, &issued.quote.currency});
+  for (QuoteLine& line : issued.quote.lines) clean({&line.piece, &line.text});
+  std::map<std::string, std::string, std::less<>> figures;
+  for (const auto& [key, value] : issued.figures) figures.emplace(clean_text(key), clean_text(value));
+  issued.figures = std::move(figures);
+}
+
 void forget_kept(Area& area) {
   area.preserved = {};
   area.site.preserved = {};
+  if (area.backdrop) area.backdrop->preserved = {};
   for (Structure& structure : area.structures) structure.preserved = {};
   for (Walkway& walkway : area.walkways) walkway.preserved = {};
   const auto keeps = [](const PlacedPiece& piece) {
@@ -62,12 +71,14 @@ Event with_clean_texts(Event event) {
   std::set<std::string, std::less<>> ticked;
   for (const std::string& key : event.ticked) ticked.insert(clean_text(key));
   event.ticked = std::move(ticked);
+  if (event.issued) clean_issued(*event.issued);
   for (auto& area : event.areas) area.edit(clean_area);
   return event;
 }
 
 Event without_kept(Event event) {
   event.preserved = {};
+  if (event.issued) event.issued->preserved = {};
   for (auto& area : event.areas) area.edit(forget_kept);
   return event;
 }

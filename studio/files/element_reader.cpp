@@ -19,12 +19,18 @@ std::string quoted(std::string_view attribute, std::string_view value) {
   return std::string(attribute) + "=\"" + shown(value) + "\"";
 }
 
-/// The ends of ranges are whole numbers; "100000" reads better than "1e+05".
-std::string end_of(double number) { return print_fixed(number, 0); }
+/// Written out: "100000" and "0.000001" read better than "1e+05" and "1e-06".
+std::string end_of(double number) {
+  std::string text = print_fixed(number, 6);
+  while (text.ends_with('0')) text.pop_back();
+  if (text.ends_with('.')) text.pop_back();
+  return text;
+}
 
 std::string accepted(const Range& range) {
   const std::string unit = range.unit;
-  const std::string from_to = "from " + end_of(range.least) + " to " + end_of(range.most);
+  const std::string from_to = (range.above ? "above " : "from ") + end_of(range.least) +
+                              (range.above ? ", up to " : " to ") + end_of(range.most);
   return unit.empty() ? from_to : from_to + " (" + unit + ")";
 }
 
@@ -92,7 +98,7 @@ std::optional<double> ElementReader::number(std::string_view attribute, const Ra
   const std::string_view digits = trimmed(*written);
   const auto number = parse_number(digits);
   if (!number) fail(quoted(attribute, *written) + " " + no_number(digits, range));
-  if (*number < range.least || *number > range.most)
+  if (*number < range.least || *number > range.most || (range.above && *number == range.least))
     fail(quoted(attribute, *written) + " cannot be meant; accepted is a number " + accepted(range) + ".");
   return number;
 }
@@ -105,6 +111,33 @@ std::optional<std::int64_t> ElementReader::whole(std::string_view attribute, con
     fail(quoted(attribute, *element_.attribute(attribute)) + " is not whole; accepted is a number " + accepted(range) +
          ".");
   return whole;
+}
+
+std::string ElementReader::required(std::string_view attribute) {
+  std::string written = text(attribute);
+  if (written.empty()) fail("The attribute " + std::string(attribute) + " is missing.");
+  return written;
+}
+
+double ElementReader::required_number(std::string_view attribute, const Range& range) {
+  const auto written = number(attribute, range);
+  if (!written)
+    fail("The attribute " + std::string(attribute) + " is missing; it is a number " + accepted(range) + ".");
+  return *written;
+}
+
+std::int64_t ElementReader::required_whole(std::string_view attribute, const Range& range) {
+  const auto written = whole(attribute, range);
+  if (!written)
+    fail("The attribute " + std::string(attribute) + " is missing; it is a number " + accepted(range) + ".");
+  return *written;
+}
+
+void ElementReader::check_form(bool well_formed, std::string_view attribute, const std::string& written,
+                               const char* accepted_form) {
+  if (written.empty() || well_formed) return;
+  report(Weight::warning, "not-understood", element_, std::string(attribute),
+         quoted(attribute, written) + " is not understood.", std::string("Write it as ") + accepted_form + ".");
 }
 
 std::optional<std::size_t> ElementReader::slot(std::string_view attribute) {
@@ -136,9 +169,18 @@ void ElementReader::keep_child(const XmlNode& child) {
            "Check the spelling, or open the file with the version that wrote it.");
 }
 
+std::string ElementReader::words() {
+  words_taken_ = true;
+  std::string all;
+  for (const XmlNode& child : element_.children)
+    if (child.kind == XmlKind::text) all += child.written;
+  return all;
+}
+
 void ElementReader::children(const std::function<std::string(const XmlNode&)>& take_child) {
   std::vector<std::size_t> waiting;  // kept nodes whose next known sibling is not met yet
   for (const XmlNode& child : element_.children) {
+    if (words_taken_ && child.kind == XmlKind::text) continue;
     const bool known_space = child.kind == XmlKind::element && child.own;
     const std::string address = known_space ? take_child(child) : std::string();
     if (address.empty()) {

@@ -41,6 +41,12 @@ class ElementReader {
   std::string text(std::string_view attribute);
   std::optional<double> number(std::string_view attribute, const Range& range);
   std::optional<std::int64_t> whole(std::string_view attribute, const Range& range);
+  /// As the three above; one that is missing makes the file unreadable.
+  std::string required(std::string_view attribute);
+  double required_number(std::string_view attribute, const Range& range);
+  std::int64_t required_whole(std::string_view attribute, const Range& range);
+  /// Warns where `text` is not empty and not `well_formed`: it is not written as `accepted`, "a time such as 07:30".
+  void check_form(bool well_formed, std::string_view attribute, const std::string& text, const char* accepted);
   /// `fallback` where it is missing. A word that is not in the table is kept, reported, and read as `fallback`.
   template <class E, std::size_t N>
   E word(std::string_view attribute, const std::array<Word<E>, N>& words, E fallback) {
@@ -54,6 +60,8 @@ class ElementReader {
   /// From 0 for "A"; nothing where it is missing or no letter.
   std::optional<std::size_t> slot(std::string_view attribute);
 
+  /// The words that stand in the element, all runs of them one after the other; children() then keeps none of them.
+  std::string words();
   /// Hands each child element of our namespace to `take`, which returns its address ("piece:p1"), or "" where it does
   /// not know it. Comments, foreign elements and what is not known are kept where they stood.
   void children(const std::function<std::string(const XmlNode&)>& take);
@@ -83,6 +91,7 @@ class ElementReader {
   Preserved& kept_;
   std::string inside_, reason_, stands_for_;
   std::vector<std::string_view> taken_;
+  bool words_taken_ = false;
 };
 
 }  // namespace quadrille

@@ -1,12 +1,25 @@
 #include "studio/files/element_writer.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "sdk/number.hpp"
 #include "studio/xml/xml_text.hpp"
 
 namespace quadrille {
+namespace {
+
+/// The shortest text, but "0.0005" and "100000" rather than "5e-04" and "1e+05"; it reads back as the same double.
+std::string written_out(double number) {
+  std::string text = print_number(number);
+  if (text.find('e') == std::string::npos || std::abs(number) >= 1e15) return text;
+  for (int decimals = 0; decimals <= 12; ++decimals)
+    if (std::string plain = print_fixed(number, decimals); parse_number(plain) == number) return plain;
+  return text;
+}
+
+}  // namespace
 
 ElementWriter::ElementWriter(std::string name, int depth, const Kept& kept, std::string inside)
     : name_(std::move(name)),
@@ -26,7 +39,7 @@ void ElementWriter::text_unless_empty(const char* attribute, std::string_view va
   if (!value.empty()) add(attribute, value);
 }
 
-void ElementWriter::number(const char* attribute, double value) { add(attribute, print_number(value)); }
+void ElementWriter::number(const char* attribute, double value) { add(attribute, written_out(value)); }
 
 void ElementWriter::number(const char* attribute, const std::optional<double>& value) {
   if (value) number(attribute, *value);
@@ -58,6 +71,10 @@ void ElementWriter::child(const std::string& address, const std::string& lines) 
   if (found != kept_.before.end() && !address.empty())
     for (const std::size_t node : found->second) write_kept(node);
   children_ += lines;
+}
+
+void ElementWriter::words(const std::vector<std::string>& lines) {
+  for (const std::string& line : lines) children_ += line_of(line, depth_ + 1);
 }
 
 bool ElementWriter::keeps_another(const std::string& address) const {

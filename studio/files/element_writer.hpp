@@ -1,4 +1,4 @@
-// Writes one element of an event file, with what was kept of it, one element per line.
+// Writes one element of a file of ours, with what was kept of it, one element per line.
 #pragma once
 
 #include <array>
@@ -47,6 +47,9 @@ class ElementWriter {
 
   /// What was kept before the child at `address`, then the child's lines; `lines` may be empty where there is no child.
   void child(const std::string& address, const std::string& lines);
+  /// Lines of words, each indented as a child would be; `lines` need no escaping.
+  void words(const std::vector<std::string>& lines);
+  int depth() const { return depth_; }
   /// `inside` for a child that keeps nothing of its own.
   std::string inside(const std::string& address) const;
 

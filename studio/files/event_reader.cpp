@@ -6,25 +6,21 @@
 #include "studio/files/area_reader.hpp"
 #include "studio/files/event_file.hpp"
 #include "studio/files/file_header.hpp"
+#include "studio/files/quote_element.hpp"
 #include "studio/model/calendar.hpp"
 #include "studio/xml/unreadable.hpp"
 
 namespace quadrille {
 namespace {
 
-void check_form(ElementReader& reader, bool well_formed, std::string_view attribute, const std::string& text,
-                const char* accepted) {
-  if (text.empty() || well_formed) return;
-  reader.report(Weight::warning, "not-understood", reader.element(), std::string(attribute),
-                std::string(attribute) + "=\"" + shown(text) + "\" is not written as " + accepted + ".",
-                std::string("Write it as ") + accepted + ".");
-}
-
 void read_job(ElementReader& root, const XmlNode& child, Event& event) {
   ElementReader reader(child, root.reading(), root.kept(), root.inside("job"));
   event.title = reader.text("title");
   event.client = reader.text("client");
   event.venue = reader.text("venue");
+  event.terms.travel_m = reader.number("travel-m", travel_range);
+  event.terms.crew = reader.whole("crew", crew_range);
+  event.terms.discount = reader.whole("discount-ppm", discount_range).value_or(0);
   reader.children([](const XmlNode&) { return std::string(); });
   reader.finish();
 }
@@ -33,11 +29,11 @@ void read_day(ElementReader& root, const XmlNode& child, Event& event) {
   ElementReader reader(child, root.reading(), root.kept(), root.inside("day"));
   const auto time = [&](const char* attribute) {
     std::string text = reader.text(attribute);
-    check_form(reader, is_time(text), attribute, text, "a time such as 07:30");
+    reader.check_form(is_time(text), attribute, text, "a time such as 07:30");
     return text;
   };
   event.date = reader.text("date");
-  check_form(reader, is_date(event.date), "date", event.date, "a date such as 2027-06-19");
+  reader.check_form(is_date(event.date), "date", event.date, "a date such as 2027-06-19");
   event.load_in_from = time("load-in-from");
   event.ready_by = time("ready-by");
   event.strike_from = time("strike-from");
@@ -95,6 +91,10 @@ void read_standing(ElementReader& root, const XmlNode& child, Event& event) {
   reader.finish();
 }
 
+void read_issued(ElementReader& root, const XmlNode& child, Event& event) {
+  event.issued = read_quote(child, root.reading(), event.currency);
+}
+
 void read_children(ElementReader& root, Event& event) {
   Ids ids(root.element());
   std::set<std::string, std::less<>> seen;
@@ -102,6 +102,7 @@ void read_children(ElementReader& root, Event& event) {
     const auto read_once = child.name == "job"        ? read_job
                            : child.name == "day"      ? read_day
                            : child.name == "standing" ? read_standing
+                           : child.name == "quote"    ? read_issued
                                                       : nullptr;
     if (read_once != nullptr) {
       const std::string name(child.name);
@@ -115,14 +116,6 @@ void read_children(ElementReader& root, Event& event) {
   });
 }
 
-void keep_outside(const XmlDocument& document, Preserved& kept) {
-  for (std::size_t i = 0; i < document.nodes.size(); ++i) {
-    const std::string text = kept_text(document.nodes[i]);
-    if (i == document.root || text.starts_with("<?xml ")) continue;
-    kept.nodes.push_back({i < document.root ? "event" : "", text, "/"});
-  }
-}
-
 OpenedEvent read(const std::string& bytes) {
   const XmlDocument document = parse_xml(bytes);
   const int space_major = check_root(document, event_kind);
@@ -131,22 +124,15 @@ OpenedEvent read(const std::string& bytes) {
   Reading reading;
   keep_outside(document, event.preserved);
   ElementReader root(document.nodes[document.root], reading, event.preserved);
-  opened.read_only = read_header(root, space_major).read_only;
+  opened.read_only = read_header(root, event_kind, space_major).read_only;
   event.units = root.word("units", units_words, event.units);
   if (const std::string currency = root.text("currency"); !currency.empty()) {
-    check_form(root, is_currency(currency), "currency", currency, "a currency code such as USD");
+    root.check_form(is_currency(currency), "currency", currency, "a currency code such as USD");
     event.currency = currency;
   }
   read_children(root, event);
   root.finish();
-  for (const int line : document.bare_ampersands)
-    reading.add({Weight::note,
-                 "bare-ampersand",
-                 {},
-                 {},
-                 {},
-                 "Line " + std::to_string(line) + ": a & stands alone and is taken as it is.",
-                 "Write &amp; for it."});
+  note_bare_ampersands(document, reading);
   opened.findings = reading.take();
   return opened;
 }

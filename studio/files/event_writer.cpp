@@ -1,19 +1,18 @@
 // write_event: from an event to bytes. The order of calls is the order in the file.
 #include <algorithm>
-#include <cmath>
-#include <cstdlib>
 #include <string>
 #include <utility>
 
 #include "sdk/pattern.hpp"
+#include "studio/files/backdrop_element.hpp"
 #include "studio/files/element_writer.hpp"
 #include "studio/files/event_file.hpp"
 #include "studio/files/file_header.hpp"
+#include "studio/files/quote_element.hpp"
+#include "studio/files/value_writer.hpp"
 
 namespace quadrille {
 namespace {
-
-std::string letter_of(std::size_t slot) { return std::string(1, slot_letter(static_cast<std::uint32_t>(slot))); }
 
 std::string site_lines(const Site& site) {
   const Kept kept(site.preserved);
@@ -24,6 +23,7 @@ std::string site_lines(const Site& site) {
   writer.number("inflating-celsius", site.inflating_celsius);
   writer.number("event-celsius", site.event_celsius);
   writer.number("altitude-m", site.altitude_m);
+  writer.number("inflating-altitude-m", site.inflating_altitude_m);
   writer.number("outlet-m", site.outlet_m);
   writer.number("vehicle-m", site.vehicle_m);
   return writer.finish();
@@ -38,6 +38,8 @@ std::string structure_lines(const Structure& structure) {
   writer.number("x-m", structure.x_m);
   writer.number("y-m", structure.y_m);
   writer.number("height-m", structure.height_m);
+  writer.number("width-m", structure.width_m);
+  writer.number("depth-m", structure.depth_m);
   writer.text_unless_empty("allowed-by", structure.allowed_by);
   return writer.finish();
 }
@@ -54,37 +56,6 @@ std::string walkway_lines(const Walkway& walkway) {
   return writer.finish();
 }
 
-void write_rows(ElementWriter& list, const Kept& kept, const std::string& row,
-                const std::array<const char*, 3>& columns, const std::vector<double>& numbers) {
-  for (std::size_t i = 0; i + 2 < numbers.size(); i += 3) {
-    const std::string address = row + ":" + std::to_string(i / 3 + 1);
-    ElementWriter writer(row, 4, kept, list.inside(address));
-    for (std::size_t column = 0; column < 3; ++column) writer.number(columns[column], numbers[i + column]);
-    list.child(address, writer.finish());
-  }
-}
-
-void write_value(ElementWriter& piece, const Kept& kept, const std::string& key, const Value& value) {
-  const std::string element = value.kind == Kind::path ? "path" : value.kind == Kind::mix ? "mix" : "set";
-  const std::string address = element + ":" + key;
-  ElementWriter writer(element, 3, kept, piece.inside(address));
-  writer.text("key", key);
-  for (const KindWord& kind : kind_words) {
-    if (kind.kind != value.kind) continue;
-    if (is_text(kind.kind))
-      writer.text(kind.word, value.text);
-    else if (kind.kind == Kind::flag)
-      writer.text(kind.word, word_of(yes_or_no, value.number != 0));
-    else if (is_whole(kind.kind) && std::abs(value.number) < 1e15)
-      writer.whole(kind.word, std::llround(value.number));
-    else
-      writer.number(kind.word, value.number);
-  }
-  if (value.kind == Kind::path) write_rows(writer, kept, "point", {"x-m", "y-m", "z-m"}, value.list);
-  if (value.kind == Kind::mix) write_rows(writer, kept, "entry", {"nominal-in", "inflated-m", "share"}, value.list);
-  piece.child(address, writer.finish());
-}
-
 void write_last_built(ElementWriter& piece, const Kept& kept, const LastBuilt& last) {
   ElementWriter writer("last-built", 3, kept, piece.inside("last-built"));
   writer.number("width-m", last.width_m);
@@ -97,7 +68,7 @@ void write_last_built(ElementWriter& piece, const Kept& kept, const LastBuilt& l
     ElementWriter count("count", 4, kept, writer.inside(address));
     count.number("nominal-in", row.nominal_in);
     count.number("inflated-m", row.inflated_m);
-    count.text("slot", letter_of(row.slot));
+    count.text("slot", std::string(1, slot_letter(row.slot)));
     count.whole("balloons", row.balloons);
     writer.child(address, count.finish());
   }
@@ -133,19 +104,9 @@ std::string piece_lines(const PlacedPiece& piece) {
   writer.yes("hidden", piece.hidden);
   if (piece.price_minor) writer.whole("price-minor", *piece.price_minor);
   writer.text_unless_empty("note", piece.note);
-  writer.give_up([&](std::string_view what) {  // else it would be read in the place of what the user chose
-    if (what == "last-built") return !piece.last_built.has_value();
-    return what.starts_with("value:") && piece.values.contains(what.substr(6));
-  });
-  for (const auto& [key, value] : piece.values) write_value(writer, kept, key, value);
-  for (std::size_t slot = 0; slot < piece.colours.size(); ++slot) {
-    const std::string address = "colour:" + letter_of(slot);
-    ElementWriter colour("colour", 3, kept, address);
-    colour.text("slot", letter_of(slot));
-    colour.text_unless_empty("palette", piece.colours[slot].palette);
-    colour.text_unless_empty("key", piece.colours[slot].colour);
-    writer.child(address, colour.finish());
-  }
+  if (!piece.last_built) writer.give_up([](std::string_view what) { return what == "last-built"; });
+  write_values(writer, kept, piece.values);
+  write_colours(writer, kept, piece.colours);
   for (std::size_t i = 0; i < piece.lines.size(); ++i)
     writer.child("line:" + std::to_string(i + 1), securing_line(piece.lines[i]));
   if (piece.last_built)
@@ -162,7 +123,9 @@ std::string area_lines(const Area& area) {
   writer.text_unless_empty("name", area.name);
   writer.number("wall-width-m", area.wall_width_m);
   writer.number("wall-height-m", area.wall_height_m);
+  if (!area.backdrop) writer.give_up([](std::string_view what) { return what == "backdrop"; });
   writer.child("site", site_lines(area.site));
+  writer.child("backdrop", area.backdrop ? backdrop_lines(*area.backdrop, 2) : std::string());
   for (const Structure& structure : area.structures)
     writer.child("structure:" + structure.id, structure_lines(structure));
   for (const Walkway& walkway : area.walkways) writer.child("walkway:" + walkway.id, walkway_lines(walkway));
@@ -175,6 +138,9 @@ void write_job_and_day(ElementWriter& root, const Kept& kept, const Event& event
   job.text_unless_empty("title", event.title);
   job.text_unless_empty("client", event.client);
   job.text_unless_empty("venue", event.venue);
+  job.number("travel-m", event.terms.travel_m);
+  if (event.terms.crew) job.whole("crew", *event.terms.crew);
+  if (event.terms.discount != 0) job.whole("discount-ppm", event.terms.discount);
   root.child("job", job.is_empty() && !root.keeps_another("job") ? std::string() : job.finish());
   ElementWriter day("day", 1, kept, root.inside("day"));
   day.text_unless_empty("date", event.date);
@@ -210,14 +176,13 @@ void write_standing(ElementWriter& root, const Kept& kept, const Event& event) {
 
 std::string write_event(const Event& event) {
   const Kept kept(event.preserved);
-  const std::string version = std::to_string(file_major) + "." + std::to_string(file_minor);
   ElementWriter root("event", 0, kept);
-  root.text("xmlns", std::string(event_kind.space) + std::to_string(file_major));
-  root.text("version", root.kept_or("version", true, version));
-  root.text("reader", root.kept_or("reader", true, version));
+  const bool has_photo = std::ranges::any_of(event.areas, [](const auto& area) { return area->backdrop.has_value(); });
+  write_header(root, event_kind, has_photo ? 1 : 0);
   root.word("units", units_words, event.units, Event{}.units);
   root.text("currency", event.currency);
   root.give_up([&](std::string_view what) {
+    if (what == "quote") return !event.issued.has_value();
     return what.starts_with("palette:") && std::ranges::find(event.palettes, what.substr(8)) == event.palettes.end();
   });
   write_job_and_day(root, kept, event);
@@ -228,13 +193,9 @@ std::string write_event(const Event& event) {
     root.child(address, writer.finish());
   }
   write_standing(root, kept, event);
+  root.child("quote", event.issued ? quote_lines(*event.issued, 1) : std::string());
   for (const auto& area : event.areas) root.child("area:" + area->id, area_lines(*area));
-
-  std::string bytes = line_of("<?xml version=\"1.0\" encoding=\"UTF-8\"?>", 0);
-  std::string below;
-  for (const Preserved::Node* node : kept.inside("/").nodes)
-    (node->before.empty() ? below : bytes) += line_of(node->xml, 0);
-  return bytes + root.finish() + below;
+  return whole_file(root, kept);
 }
 
 }  // namespace quadrille

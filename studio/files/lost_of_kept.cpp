@@ -10,15 +10,20 @@ class Search {
   explicit Search(std::string_view bytes) : bytes_(bytes) {}
 
   void in(const Preserved& kept) {
+    in(kept, [](const std::string& inside) { return inside.empty(); });
+  }
+  /// Looks for what was kept in elements that stay, by their addresses.
+  template <class Stays>
+  void in(const Preserved& kept, Stays stays) {
     for (const Preserved::Attribute& attribute : kept.attributes) {
-      if (!attribute.inside.empty()) continue;
+      if (!stays(attribute.inside)) continue;
       const std::string begin = " " + attribute.name + "=\"";
       const std::string whole = begin + escaped(clean_text(attribute.value)) + "\"";
       // A word that is not known gives way where the user chose another; its attribute stays.
       look_for(attribute.name.find(':') == std::string::npos ? begin : whole, whole.substr(1));
     }
     for (const Preserved::Node& node : kept.nodes)
-      if (node.stands_for.empty() && (node.inside.empty() || node.inside == "/")) look_for(node.xml, node.xml);
+      if (node.stands_for.empty() && (stays(node.inside) || node.inside == "/")) look_for(node.xml, node.xml);
   }
   const std::optional<std::string>& lost() const { return lost_; }
 
@@ -44,9 +49,13 @@ class Search {
 std::optional<std::string> lost_of_kept(const Event& event, std::string_view bytes) {
   Search search(bytes);
   search.in(event.preserved);
+  if (event.issued) search.in(event.issued->preserved);
   for (const auto& area : event.areas) {
     search.in(area->preserved);
     search.in(area->site.preserved);
+    if (area->backdrop)
+      search.in(area->backdrop->preserved,
+                [](const std::string& inside) { return inside.empty() || inside == "picture"; });
     for (const Structure& structure : area->structures) search.in(structure.preserved);
     for (const Walkway& walkway : area->walkways) search.in(walkway.preserved);
     for (const auto& piece : area->pieces) {
@@ -54,6 +63,24 @@ std::optional<std::string> lost_of_kept(const Event& event, std::string_view byt
       for (const SecuringLine& line : piece->lines) search.in(line.preserved);
     }
   }
+  return search.lost();
+}
+
+std::optional<std::string> lost_of_kept(const House& house, std::string_view bytes) {
+  Search search(bytes);
+  // Lists and prices have no key in their addresses, and are written as long as something was kept in them.
+  search.in(house.preserved, [](const std::string& inside) { return inside.find(':') == std::string::npos; });
+  const auto in_all = [&](const auto& entries) {
+    for (const auto& entry : entries) search.in(entry.preserved);
+  };
+  in_all(house.inflators);
+  in_all(house.failures);
+  in_all(house.balloons);
+  in_all(house.supplies);
+  in_all(house.kits);
+  in_all(house.repertoire);
+  in_all(house.packings);
+  in_all(house.jobs);
   return search.lost();
 }
 

@@ -19,6 +19,7 @@ const char* held_by(const std::filesystem::path& file) {
   stream.read(head.data(), static_cast<std::streamsize>(head.size()));
   head.resize(static_cast<std::size_t>(std::max<std::streamsize>(stream.gcount(), 0)));
   if (head.find("urn:quadrille:event:") != std::string::npos) return "an event";
+  if (head.find("urn:quadrille:house:") != std::string::npos) return "a house";
   if (head.find("urn:quadrille:palette:") != std::string::npos) return "a palette";
   return nullptr;
 }

@@ -9,7 +9,7 @@
 namespace quadrille {
 
 /// A sentence where writing one of `outputs` would destroy `event` (reached under any name; empty = there is none), or
-/// another file that holds an event or a palette; nothing where all of them may be written. What cannot be read is left
+/// another file that holds an event, a house or a palette; nothing where all of them may be written. What cannot be read is left
 /// to the writing itself.
 std::optional<std::string> would_replace(const std::filesystem::path& event,
                                          std::span<const std::filesystem::path> outputs);

@@ -16,12 +16,6 @@ using PackLists = std::map<std::string, std::vector<Pack>, std::less<>>;
 
 std::string nothing_known(const XmlNode&) { return {}; }
 
-std::string required(ElementReader& reader, std::string_view attribute) {
-  std::string text = reader.text(attribute);
-  if (text.empty()) reader.fail("The attribute " + std::string(attribute) + " is missing.");
-  return text;
-}
-
 Pack read_pack(ElementReader& holder, const XmlNode& element, Preserved& unread) {
   constexpr Range at_least_one{1, 1e6, "balloons in a pack"};
   constexpr Range pack_price{0, static_cast<double>(highest_pack_price), money_range.unit};
@@ -35,27 +29,41 @@ Pack read_pack(ElementReader& holder, const XmlNode& element, Preserved& unread)
   return {*nominal, *count, *price};
 }
 
-/// Reads the <pack> children; a size that is there already is replaced, so that a colour's own packs win.
+/// Reads the <pack> children, of which one size may have several; those of a size that is there already are replaced, so
+/// that a colour's own packs win.
 void read_packs(ElementReader& holder, std::vector<Pack>& packs, Preserved& unread) {
-  std::set<double> seen;
+  const std::vector<Pack> shared = std::exchange(packs, {});
+  std::set<std::pair<double, std::int64_t>> seen;
   holder.children([&](const XmlNode& child) -> std::string {
     if (child.name != "pack") return {};
     const Pack pack = read_pack(holder, child, unread);
-    if (!seen.insert(pack.nominal_in).second) holder.fail("One nominal size has two packs; keep one.");
-    const auto same_size = [&](const Pack& other) { return other.nominal_in == pack.nominal_in; };
-    std::erase_if(packs, same_size);
+    if (!seen.insert({pack.nominal_in, pack.count}).second)
+      holder.fail("One nominal size has two packs of " + std::to_string(pack.count) + "; keep one.");
     packs.push_back(pack);
     return "pack";
   });
-  std::ranges::sort(packs, {}, &Pack::nominal_in);
+  const auto is_own = [&](const Pack& pack) {
+    const auto own = seen.lower_bound({pack.nominal_in, 0});
+    return own != seen.end() && own->first == pack.nominal_in;
+  };
+  for (const Pack& pack : shared)
+    if (!is_own(pack)) packs.push_back(pack);
+  std::ranges::sort(packs, {}, [](const Pack& pack) { return std::pair(pack.nominal_in, pack.count); });
 }
 
 void read_srgb(ElementReader& reader, Colour& colour) {
-  const std::string text = required(reader, "srgb");
-  const auto digit = [](char c) { return c >= '0' && c <= '9' ? c - '0' : c >= 'a' && c <= 'f' ? c - 'a' + 10 : -1; };
+  const std::string text = reader.required("srgb");
+  const auto digit = [](char c) {
+    return c >= '0' && c <= '9'   ? c - '0'
+           : c >= 'a' && c <= 'f' ? c - 'a' + 10
+           : c >= 'A' && c <= 'F' ? c - 'A' + 10
+                                  : -1;
+  };
   bool good = text.size() == 7 && text[0] == '#';
   for (std::size_t i = 1; good && i < text.size(); ++i) good = digit(text[i]) >= 0;
-  if (!good) reader.fail("srgb=\"" + shown(text) + "\" is no colour; accepted is \"#rrggbb\" with digits 0-9 and a-f.");
+  if (!good)
+    reader.fail("srgb=\"" + shown(text) +
+                "\" is no colour; accepted is \"#rrggbb\" with digits 0-9 and a-f, small or capital.");
   const auto part = [&](std::size_t at) {
     return static_cast<std::uint8_t>(digit(text[at]) * 16 + digit(text[at + 1]));
   };
@@ -67,7 +75,7 @@ void read_srgb(ElementReader& reader, Colour& colour) {
 Colour read_colour(const XmlNode& element, Reading& reading, const PackLists& lists, Preserved& unread) {
   Colour colour;
   ElementReader reader(element, reading, unread);
-  colour.key = required(reader, "key");
+  colour.key = reader.required("key");
   colour.name = reader.text("name");
   if (colour.name.empty()) colour.name = colour.key;
   read_srgb(reader, colour);
@@ -84,7 +92,7 @@ Colour read_colour(const XmlNode& element, Reading& reading, const PackLists& li
 
 std::string read_pack_list(ElementReader& root, const XmlNode& child, PackLists& lists, Preserved& unread) {
   ElementReader reader(child, root.reading(), unread);
-  std::string key = required(reader, "key");
+  std::string key = reader.required("key");
   std::vector<Pack> packs;
   read_packs(reader, packs, unread);
   reader.finish();
@@ -100,8 +108,8 @@ Palette read(std::string_view bytes, Findings* findings) {
   Reading reading;
   Preserved unread;  // palettes are never written back
   ElementReader root(document.nodes[document.root], reading, unread);
-  read_header(root, space_major);
-  palette.key = required(root, "key");
+  read_header(root, palette_kind, space_major);
+  palette.key = root.required("key");
   palette.name = root.text("name");
   if (palette.name.empty()) palette.name = palette.key;
   if (const std::string currency = root.text("currency"); !currency.empty()) palette.currency = currency;

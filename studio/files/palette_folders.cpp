@@ -1,9 +1,9 @@
 // Where palettes are found, and reading all of them.
 #include <algorithm>
-#include <cstdlib>
 #include <utility>
 
 #include "studio/disk/file_bytes.hpp"
+#include "studio/disk/user_folders.hpp"
 #include "studio/files/palette_file.hpp"
 
 namespace quadrille {
@@ -57,11 +57,6 @@ void load_file(const fs::path& file, LoadedPalettes& loaded) {
        "Give one of them another key."});
 }
 
-std::string environment(const char* name) {
-  const char* value = std::getenv(name);
-  return value == nullptr ? std::string() : std::string(value);
-}
-
 }  // namespace
 
 LoadedPalettes load_palettes(const std::vector<fs::path>& folders) {
@@ -76,22 +71,11 @@ LoadedPalettes load_palettes(const std::vector<fs::path>& folders) {
 }
 
 std::vector<fs::path> standard_palette_folders(const fs::path& executable, const fs::path& event_file) {
-  std::vector<fs::path> folders;
-  std::string own = environment("QUADRILLE_PALETTES_PATH");
-  while (!own.empty()) {
-    const std::size_t colon = std::min(own.find(':'), own.size());
-    if (colon > 0) folders.emplace_back(own.substr(0, colon));
-    own.erase(0, colon + 1);
-  }
+  std::vector<fs::path> folders = listed_folders("QUADRILLE_PALETTES_PATH");
   if (!event_file.empty()) folders.push_back(event_file.parent_path() / "palettes");
   if (!executable.empty())
     folders.push_back((executable.parent_path() / ".." / "share" / "quadrille" / "palettes").lexically_normal());
-  // Source: XDG Base Directory Specification 0.8: a path that is not absolute counts as not set.
-  const fs::path data = environment("XDG_DATA_HOME"), home = environment("HOME");
-  if (data.is_absolute())
-    folders.push_back(data / "quadrille" / "palettes");
-  else if (home.is_absolute())
-    folders.push_back(home / ".local" / "share" / "quadrille" / "palettes");
+  if (const auto data = data_folder()) folders.push_back(*data / "palettes");
   return folders;
 }
 

@@ -86,4 +86,25 @@ std::string read_value(ElementReader& piece, const XmlNode& child, ValueMap& val
   return address;
 }
 
+std::string SlotColours::read(ElementReader& piece, const XmlNode& child) {
+  const std::string* letter = child.attribute("slot");
+  if (letter == nullptr) return piece.leave("It has no slot;");
+  const std::string address = "colour:" + *letter;
+  ElementReader reader(child, piece.reading(), piece.kept(), piece.inside(address));
+  const auto slot = reader.slot("slot");
+  if (!slot) return piece.leave("A slot is one letter from A to Z;");
+  if (colours_.size() <= *slot) colours_.resize(*slot + 1);
+  if (colours_[*slot]) reader.fail("Slot " + *letter + " has two colours; keep one.");
+  colours_[*slot] = ColourReference{reader.text("palette"), reader.text("key")};
+  reader.children([](const XmlNode&) { return std::string(); });
+  reader.finish();
+  return address;
+}
+
+std::vector<ColourReference> SlotColours::take() const {
+  std::vector<ColourReference> colours;
+  for (const auto& colour : colours_) colours.push_back(colour.value_or(ColourReference{}));
+  return colours;
+}
+
 }  // namespace quadrille

@@ -1,4 +1,4 @@
-// The words of the event and palette files: how each choice is written, which kinds of value there are, and the ranges
+// The words of files of ours: how each choice is written, which kinds of value there are, and the ranges
 // in which a number can be meant.
 #pragma once
 
@@ -33,13 +33,22 @@ inline constexpr std::array<Word<Ground>, 9> ground_words{{{Ground::grass, key_o
                                                            {Ground::carpet, key_of(Ground::carpet)}}};
 inline constexpr std::array<Word<AnchorKind>, 3> anchor_words{
     {{AnchorKind::stake, "stake"}, {AnchorKind::dead_weight, "dead-weight"}, {AnchorKind::structure, "structure"}}};
-inline constexpr std::array<Word<StructureKind>, 7> structure_words{{{StructureKind::wall, "wall"},
+inline constexpr std::array<Word<PictureMedia>, 2> media_words{
+    {{PictureMedia::jpeg, "jpeg"}, {PictureMedia::png, "png"}}};
+inline constexpr std::array<Word<StructureKind>, 8> structure_words{{{StructureKind::wall, "wall"},
                                                                      {StructureKind::post, "post"},
                                                                      {StructureKind::tree, "tree"},
                                                                      {StructureKind::railing, "railing"},
                                                                      {StructureKind::beam, "beam"},
                                                                      {StructureKind::vehicle, "vehicle"},
+                                                                     {StructureKind::table, "table"},
                                                                      {StructureKind::other, "other"}}};
+inline constexpr std::array<Word<QuoteLineKind>, 6> quote_line_words{{{QuoteLineKind::piece, "piece"},
+                                                                      {QuoteLineKind::delivery, "delivery"},
+                                                                      {QuoteLineKind::set_up, "set-up"},
+                                                                      {QuoteLineKind::strike, "strike"},
+                                                                      {QuoteLineKind::rental, "rental"},
+                                                                      {QuoteLineKind::discount, "discount"}}};
 inline constexpr std::array<Word<Finish>, 4> finish_words{
     {{Finish::matte, "matte"}, {Finish::pearl, "pearl"}, {Finish::metallic, "metallic"}, {Finish::clear, "clear"}}};
 
@@ -59,13 +68,17 @@ std::string list_of(const std::array<Word<E>, N>& words) {
   return list;
 }
 
-/// Numbers outside cannot be meant; both ends are accepted, and whole.
+/// Numbers outside cannot be meant; both ends are accepted, but for `least` where only what is `above` it can be meant.
 struct Range {
   double least, most;
   const char* unit;
+  bool above = false;
 };
 inline constexpr Range place_range{-100'000, 100'000, "metres"};
 inline constexpr Range size_range{0, 100'000, "metres"};
+inline constexpr Range pixel_range{1, most_picture_side_px, "pixels"};
+inline constexpr Range pixel_scale_range{0, 1'000, "metres per pixel", true};
+inline constexpr Range fade_range{0, 1, "without unit"};
 inline constexpr Range altitude_range{-500, 9'000, "metres"};
 inline constexpr Range gust_range{0, 150, "metres per second"};
 inline constexpr Range celsius_range{-90, 70, "degrees Celsius"};
@@ -74,6 +87,12 @@ inline constexpr Range mass_range{0, 1e6, "kilograms"};
 inline constexpr Range ratio_range{-1e9, 1e9, "without unit"};
 inline constexpr Range count_range{0, 1e9, "a whole number"};
 inline constexpr Range money_range{0, 999'999'999'999'999, "a whole number of minor units, such as cents"};
+/// Of a sum that may be below nothing, such as a discount.
+inline constexpr Range amount_range{-999'999'999'999'999, 999'999'999'999'999, money_range.unit};
+inline constexpr Range share_range{0, 10'000'000, "parts per million; 82500 is 8.25 %"};
+inline constexpr Range discount_range{0, 1'000'000, "parts per million; 50000 is 5 %"};
+inline constexpr Range travel_range{0, 20'000'000, "metres"};  // no road is longer
+inline constexpr Range crew_range{1, 20, "people"};
 
 /// How a value of a simple kind is written: `<set key="…" WORD="…"/>`. A path is `<path>`, a mix is `<mix>`.
 struct KindWord {

@@ -3,11 +3,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sdk/material.hpp"
+
 namespace quadrille {
 namespace {
 
-// ISO 2533:1975.
-constexpr double gravity = 9.80665, earth_radius_m = 6'356'766, air_constant = 287.05287, lapse_k_m = 0.0065;
+// ISO 2533:1975, with the standard gravity.
+constexpr double earth_radius_m = 6'356'766, air_constant = 287.05287, lapse_k_m = 0.0065;
 constexpr double sea_level_k = 288.15, sea_level_pa = 101'325;
 
 // Molar masses [kg/mol] of dry air and helium, and the molar gas constant of the SI.

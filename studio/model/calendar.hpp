@@ -1,6 +1,8 @@
 // Dates and times as event files write them.
 #pragma once
 
+#include <cstdint>
+#include <string>
 #include <string_view>
 
 namespace quadrille {
@@ -13,5 +15,9 @@ bool is_time(std::string_view text);
 
 /// True for three capital letters, as ISO 4217 writes currencies.
 bool is_currency(std::string_view text);
+
+/// The day that many days after `date`, in the form of is_date; at most 9999-12-31. Empty where `date` is none; days
+/// below 0 count as 0.
+std::string days_after(std::string_view date, std::int64_t days);
 
 }  // namespace quadrille

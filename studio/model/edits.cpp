@@ -4,25 +4,10 @@
 #include <set>
 #include <utility>
 
+#include "studio/model/edit_parts.hpp"
+
 namespace quadrille {
 namespace {
-
-template <class Change>
-void edit_area(Event& event, std::string_view id, Change change) {
-  for (auto& area : event.areas)
-    if (area->id == id) return area.edit(change);
-}
-
-template <class Change>
-void edit_piece(Event& event, std::string_view id, Change change) {
-  const auto bears_id = [id](const Shared<PlacedPiece>& piece) { return piece->id == id; };
-  for (auto& area : event.areas) {
-    const auto found = std::ranges::find_if(area->pieces, bears_id);
-    if (found == area->pieces.end()) continue;
-    const auto index = found - area->pieces.begin();
-    return area.edit([&](Area& changed) { changed.pieces[static_cast<std::size_t>(index)].edit(change); });
-  }
-}
 
 std::set<std::string> ids_of(const Event& event) {
   std::set<std::string> ids;
@@ -101,6 +86,19 @@ Event renamed(Event event, std::string_view piece_id, std::string name) {
 
 Event with_site(Event event, std::string_view area_id, Site site) {
   edit_area(event, area_id, [&](Area& area) { area.site = std::move(site); });
+  return event;
+}
+
+Event with_tick(Event event, std::string_view key, bool done) {
+  if (done)
+    event.ticked.emplace(key);
+  else if (const auto found = event.ticked.find(key); found != event.ticked.end())
+    event.ticked.erase(found);
+  return event;
+}
+
+Event with_issued(Event event, IssuedQuote issued) {
+  event.issued = std::move(issued);
   return event;
 }
 

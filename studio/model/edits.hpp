@@ -25,5 +25,9 @@ Event without_value(Event event, std::string_view piece_id, std::string_view key
 Event with_colour(Event event, std::string_view piece_id, std::size_t slot, ColourReference colour);
 Event renamed(Event event, std::string_view piece_id, std::string name);
 Event with_site(Event event, std::string_view area_id, Site site);
+/// Says of a line of the safety checklist, by its key, whether it is done.
+Event with_tick(Event event, std::string_view key, bool done);
+/// Freezes the quote that the client is given, in the place of one that was issued before.
+Event with_issued(Event event, IssuedQuote issued);
 
 }  // namespace quadrille

@@ -13,30 +13,12 @@
 #include <vector>
 
 #include "sdk/value.hpp"
+#include "studio/model/backdrop.hpp"
+#include "studio/model/preserved.hpp"
+#include "studio/model/quote.hpp"
 #include "studio/model/shared.hpp"
 
 namespace quadrille {
-
-/// What a file held that this version does not know, kept so that saving gives it back: attributes, child elements and
-/// comments of one element, and of those of its children that keep nothing of their own.
-struct Preserved {
-  struct Attribute {
-    std::string name, value;
-    std::string inside;  ///< the known child that bears it, as in `before`, joined by '/'; empty = the element itself
-    bool operator==(const Attribute&) const = default;
-  };
-  struct Node {
-    std::string before;           ///< the known child it preceded, as "element" or "element:id"; empty = it came last
-    std::string xml;              ///< one element or comment, as written
-    std::string inside;           ///< as for attributes; "/" = outside the root element
-    std::string stands_for = {};  ///< the known child that it would be read as if no other stood for it, as in `before`
-                                  ///< (a value: "value:key"); empty = none
-    bool operator==(const Node&) const = default;
-  };
-  std::vector<Attribute> attributes;
-  std::vector<Node> nodes;
-  bool operator==(const Preserved&) const = default;
-};
 
 enum class Units { feet, metric };
 enum class Surroundings { indoors, outdoors };
@@ -107,15 +89,16 @@ struct PlacedPiece {
   bool operator==(const PlacedPiece&) const = default;
 };
 
-enum class StructureKind { wall, post, tree, railing, beam, vehicle, other };
+enum class StructureKind { wall, post, tree, railing, beam, vehicle, table, other };
 
 /// Something that stands at the place and that one may be allowed to tie to.
 struct Structure {
   std::string id, name;
   StructureKind kind = StructureKind::other;
-  double x_m = 0, y_m = 0, height_m = 0;
-  std::string allowed_by;  ///< who allowed it; empty = nobody yet
+  double x_m = 0, y_m = 0, height_m = 0;  ///< the place is that of its middle
+  std::string allowed_by;                 ///< who allowed it; empty = nobody yet
   Preserved preserved;
+  std::optional<double> width_m = {}, depth_m = {};  ///< along the front line, and away from it; empty = not known
   bool operator==(const Structure&) const = default;
 };
 
@@ -135,8 +118,9 @@ struct Site {
   std::optional<double> inflating_celsius;  ///< air temperature where balloons are inflated
   std::optional<double> event_celsius;      ///< air temperature at the event
   std::optional<double> altitude_m;
-  std::optional<double> outlet_m;   ///< distance to the nearest outlet
-  std::optional<double> vehicle_m;  ///< distance to the vehicle
+  std::optional<double> inflating_altitude_m;  ///< where balloons are inflated; empty = at altitude_m
+  std::optional<double> outlet_m;              ///< distance to the nearest outlet
+  std::optional<double> vehicle_m;             ///< distance to the vehicle
   Preserved preserved;
   bool operator==(const Site&) const = default;
 };
@@ -154,7 +138,16 @@ struct Area {
   std::vector<Walkway> walkways;
   std::vector<Shared<PlacedPiece>> pieces;
   Preserved preserved;
+  std::optional<Backdrop> backdrop = {};  ///< the photo behind everything
   bool operator==(const Area&) const = default;
+};
+
+/// What is agreed for this job at other than the house's own.
+struct JobTerms {
+  std::optional<double> travel_m;    ///< by road from the house to the venue, one way
+  std::optional<std::int64_t> crew;  ///< people on the job, 1 to 20
+  PartsPerMillion discount = 0;      ///< off the net of every line, 0 to 1,000,000
+  bool operator==(const JobTerms&) const = default;
 };
 
 struct Event {
@@ -164,7 +157,9 @@ struct Event {
   std::string ready_by;
   std::string strike_from;
   Units units = Units::feet;
-  std::string currency = "USD";       ///< ISO 4217
+  std::string currency = "USD";  ///< ISO 4217
+  JobTerms terms;
+  std::optional<IssuedQuote> issued;  ///< the quote as it was given to the client
   std::vector<std::string> palettes;  ///< keys of the palettes it draws from
   /// What the decorator set of the standing check's assumptions at other than the standard, by key.
   std::map<std::string, double, std::less<>> assumptions;

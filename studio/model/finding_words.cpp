@@ -1,7 +1,10 @@
 #include "studio/model/finding_words.hpp"
 
 #include <algorithm>
+#include <cstdint>
+#include <optional>
 
+#include "sdk/number.hpp"
 #include "sdk/quantity.hpp"
 #include "sdk/quoted.hpp"
 
@@ -25,19 +28,106 @@ bool has_word(std::string_view text, std::string_view word) {
   return false;
 }
 
+/// A name and the number at its end, which may be missing: "Column 12" is "Column " and 12.
+struct NumberedName {
+  std::string stem;
+  std::optional<std::int64_t> number;
+};
+
+NumberedName taken_apart(const std::string& name) {
+  const std::size_t last = name.find_last_not_of("0123456789");
+  const std::size_t digits = last == std::string::npos ? 0 : last + 1;
+  if (digits == 0 || name.size() - digits > 9 || name.size() == digits || name[digits] == '0') return {name, {}};
+  return {name.substr(0, digits), parse_whole(name.substr(digits))};
+}
+
+/// The numbers as runs: "1 to 4, 6".
+std::string print_numbers(std::vector<std::int64_t> numbers) {
+  std::ranges::sort(numbers);
+  std::string text;
+  for (std::size_t from = 0; from < numbers.size();) {
+    std::size_t to = from;
+    while (to + 1 < numbers.size() && numbers[to + 1] == numbers[to] + 1) ++to;
+    text += (text.empty() ? "" : ", ") + std::to_string(numbers[from]);
+    if (to > from) text += (to == from + 1 ? ", " : " to ") + std::to_string(numbers[to]);
+    from = to + 1;
+  }
+  return text;
+}
+
+std::string area_name(const Finding& finding, const Event& event) {
+  if (finding.area.empty()) return {};
+  const auto area = std::ranges::find_if(event.areas, [&](const auto& a) { return a->id == finding.area; });
+  return name_or_id(area == event.areas.end() ? "" : (*area)->name, "area", finding.area);
+}
+
+std::string piece_name(const Finding& finding, const Event& event) {
+  if (finding.piece.empty()) return {};
+  const PlacedPiece* piece = find_piece(event, finding.piece);
+  return name_or_id(piece ? piece->name : "", "piece", finding.piece);
+}
+
+std::string joined(const std::string& area, const std::string& pieces) {
+  return area + (area.empty() || pieces.empty() ? "" : ", ") + pieces;
+}
+
+std::string sentence_at(const std::string& place, const Finding& finding) {
+  std::string sentence = (place.empty() ? "" : place + ": ") + with_key(finding.text, finding.key);
+  if (!finding.remedy.empty()) sentence += " " + finding.remedy;
+  return sentence;
+}
+
+bool differ_in_piece_alone(const Finding& a, const Finding& b) {
+  return !a.piece.empty() && !b.piece.empty() && a.weight == b.weight && a.code == b.code && a.area == b.area &&
+         a.key == b.key && a.text == b.text && a.remedy == b.remedy;
+}
+
 }  // namespace
 
 std::string place_of(const Finding& finding, const Event& event) {
-  std::string place;
-  if (!finding.area.empty()) {
-    const auto area = std::ranges::find_if(event.areas, [&](const auto& a) { return a->id == finding.area; });
-    place = name_or_id(area == event.areas.end() ? "" : (*area)->name, "area", finding.area);
+  return joined(area_name(finding, event), piece_name(finding, event));
+}
+
+std::string print_names(const std::vector<std::string>& names) {
+  struct Group {
+    std::string stem;
+    std::vector<std::int64_t> numbers;
+  };
+  std::vector<Group> groups;
+  for (const std::string& name : names) {
+    const NumberedName parts = taken_apart(name);
+    auto group = groups.end();
+    if (parts.number)
+      group = std::ranges::find_if(groups, [&](const Group& g) { return !g.numbers.empty() && g.stem == parts.stem; });
+    if (group == groups.end()) group = groups.insert(groups.end(), Group{parts.stem, {}});
+    if (parts.number) group->numbers.push_back(*parts.number);
   }
-  if (!finding.piece.empty()) {
-    const PlacedPiece* piece = find_piece(event, finding.piece);
-    place += (place.empty() ? "" : ", ") + name_or_id(piece ? piece->name : "", "piece", finding.piece);
+  std::string text;
+  for (std::size_t i = 0; i < groups.size(); ++i) {
+    if (i > 0) text += i + 1 == groups.size() ? " and " : ", ";
+    text += groups[i].stem + print_numbers(groups[i].numbers);
   }
-  return place;
+  return text;
+}
+
+std::vector<ToldFinding> told(const Findings& findings, const Event& event) {
+  std::vector<ToldFinding> all;
+  for (std::size_t i = 0; i < findings.size(); ++i) {
+    const auto known = std::ranges::find_if(all, [&](const ToldFinding& one) {
+      return differ_in_piece_alone(findings[one.findings.front()], findings[i]);
+    });
+    if (known == all.end())
+      all.push_back({findings[i].weight, {}, {i}});
+    else
+      known->findings.push_back(i);
+  }
+  for (ToldFinding& one : all) {
+    const Finding& first = findings[one.findings.front()];
+    std::vector<std::string> names;
+    for (const std::size_t i : one.findings) names.push_back(piece_name(findings[i], event));
+    one.sentence = sentence_at(joined(area_name(first, event), print_names(names)), first);
+  }
+  return all;
 }
 
 std::string with_key(std::string text, std::string_view key) {
@@ -48,10 +138,7 @@ std::string with_key(std::string text, std::string_view key) {
 }
 
 std::string sentence_of(const Finding& finding, const Event& event) {
-  const std::string place = place_of(finding, event);
-  std::string sentence = (place.empty() ? "" : place + ": ") + with_key(finding.text, finding.key);
-  if (!finding.remedy.empty()) sentence += " " + finding.remedy;
-  return sentence;
+  return sentence_at(place_of(finding, event), finding);
 }
 
 std::string_view name_of(Weight weight) {

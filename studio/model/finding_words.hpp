@@ -1,8 +1,10 @@
 // A finding as a sentence: the one place where it gets the names of its area and piece.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "studio/model/event.hpp"
 #include "studio/model/finding.hpp"
@@ -16,6 +18,19 @@ std::string place_of(const Finding& finding, const Event& event);
 /// Where, what is so, and what would mend it, on one line: "Gate, Welcome arch: … (rod-length) …". The key is left out
 /// where the text has it as a word of its own, in capitals or not.
 std::string sentence_of(const Finding& finding, const Event& event);
+
+/// Findings that say the same of several pieces of one area, told once.
+struct ToldFinding {
+  Weight weight = Weight::note;
+  std::string sentence;               ///< "Foyer, Column 1 to 6: …"
+  std::vector<std::size_t> findings;  ///< places in the list it was made from, rising; at least one
+};
+
+/// Every finding once, in the order of the first of each: those that differ in nothing but the piece share a sentence.
+std::vector<ToldFinding> told(const Findings& findings, const Event& event);
+
+/// "Column 1 to 4, 6, Gate arch and Frame": names that differ in their last number are drawn together.
+std::string print_names(const std::vector<std::string>& names);
 
 /// "note", "warning" or "problem".
 std::string_view name_of(Weight weight);

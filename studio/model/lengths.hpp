@@ -1,4 +1,4 @@
-// How an event's lengths are printed.
+// How an event's lengths and masses are printed.
 #pragma once
 
 #include "sdk/units.hpp"
@@ -10,5 +10,8 @@ namespace quadrille {
 constexpr LengthStyle lengths_in(Units units) {
   return units == Units::feet ? LengthStyle::feet_inches : LengthStyle::metres;
 }
+
+/// Pounds for Units::feet, kilograms otherwise.
+constexpr MassStyle masses_in(Units units) { return units == Units::feet ? MassStyle::pounds : MassStyle::kilograms; }
 
 }  // namespace quadrille

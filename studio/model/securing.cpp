@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "studio/model/site_object.hpp"
+
 namespace quadrille {
 namespace {
 
@@ -14,11 +16,6 @@ std::string list_of_ties(const Piece& piece) {
   for (std::size_t i = 0; i < piece.tie_points.size(); ++i)
     list += (i == 0 ? "" : ", ") + tie_key(piece, i) + " (" + piece.tie_points[i].label + ")";
   return list.empty() ? "none" : list;
-}
-
-const Structure* find_structure(const Area& area, std::string_view id) {
-  const auto found = std::ranges::find_if(area.structures, [&](const Structure& s) { return s.id == id; });
-  return found == area.structures.end() ? nullptr : &*found;
 }
 
 }  // namespace

@@ -140,6 +140,8 @@ class Scanner {
     closed_by("]]>", 9, XmlKind::text, "CDATA section");
   }
   void instruction() {
+    if (!scan_.nodes.empty() && rest().starts_with("<?xml") && rest().size() > 5 && is_blank(rest()[5]))
+      fail("An XML declaration (<?xml …?>) may only stand at the very beginning of the file.");
     if (seen_root_) fail("A processing instruction (<?…?>) is only accepted above the root element.");
     closed_by("?>", 2, XmlKind::instruction, "processing instruction");
   }

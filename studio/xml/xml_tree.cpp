@@ -66,6 +66,17 @@ class TreeMaker {
     if (element != nullptr) fill(*element, node);
     return node;
   }
+  /// The processing instructions that come next: tinyxml2 has not seen them, see without_instructions.
+  void take_instructions(std::vector<XmlNode>& nodes) {
+    for (; next_ < scan_.nodes.size() && scan_.nodes[next_].kind == XmlKind::instruction; ++next_) {
+      const XmlSpan& span = scan_.nodes[next_];
+      XmlNode node;
+      node.kind = span.kind;
+      node.line = span.line;
+      node.written = bytes_.substr(span.begin, span.end - span.begin);
+      nodes.push_back(std::move(node));
+    }
+  }
   void check_all_used() const {
     if (next_ != scan_.nodes.size()) disagree();
   }
@@ -94,6 +105,19 @@ class TreeMaker {
   std::string space_;
   std::size_t next_ = 0;
 };
+
+/// `bytes` with the scanned processing instructions made blank, line ends kept: tinyxml2 takes them all for declarations
+/// and refuses one that follows a comment, which XML allows.
+std::string without_instructions(std::string_view bytes, const XmlScan& scan) {
+  std::string blanked(bytes);
+  for (const XmlSpan& span : scan.nodes) {
+    if (span.kind == XmlKind::element) break;
+    if (span.kind != XmlKind::instruction) continue;
+    for (std::size_t at = span.begin; at < span.end; ++at)
+      if (blanked[at] != '\n' && blanked[at] != '\r') blanked[at] = ' ';
+  }
+  return blanked;
+}
 
 /// The encoding that an XML declaration names, in lower case.
 std::optional<std::string> declared_encoding(std::string_view declaration) {
@@ -124,13 +148,15 @@ XmlDocument parse_xml(std::string_view bytes) {
     throw Unreadable{first.line, {}, "The file says that it is " + shown(*encoding) + "; save it as UTF-8."};
 
   tinyxml2::XMLDocument dom;
-  if (dom.Parse(bytes.data(), bytes.size()) != tinyxml2::XML_SUCCESS)
+  const std::string blanked = without_instructions(bytes, scan);
+  if (dom.Parse(blanked.data(), blanked.size()) != tinyxml2::XML_SUCCESS)
     throw Unreadable{dom.ErrorLineNum(), {}, "This is no XML that can be read."};
   XmlDocument document;
   document.space = namespace_of(*dom.RootElement(), prefix_of(dom.RootElement()->Name()));
   document.bare_ampersands = scan.bare_ampersands;
   TreeMaker maker(bytes, scan, document.space);
   for (const auto* node = dom.FirstChild(); node != nullptr; node = node->NextSibling()) {
+    maker.take_instructions(document.nodes);
     if (node == dom.RootElement()) document.root = document.nodes.size();
     document.nodes.push_back(maker.make(*node));
   }

@@ -1,11 +1,11 @@
 // Bytes that are no event: each gets one sentence with the file, the line, the element and what would be accepted.
 #include <doctest/doctest.h>
 
-#include <ctime>
 #include <vector>
 
 #include "scratch.hpp"
 #include "studio/files/event_file.hpp"
+#include "tests/sanitized.hpp"
 
 using namespace quadrille;
 
@@ -17,6 +17,11 @@ std::string event_with(const std::string& inside) {
 }
 std::string piece_with(const std::string& inside) {
   return event_with("<area id=\"a1\">\n<piece id=\"p1\" type=\"arch\">\n" + inside + "\n</piece>\n</area>");
+}
+std::string quote_with(const std::string& inside) {
+  return event_with(
+      "<quote net-minor=\"0\" tax-minor=\"0\" total-minor=\"0\" deposit-minor=\"0\" balance-minor=\"0\">\n" + inside +
+      "</quote>");
 }
 std::string set_with(const std::string& value) { return piece_with("<set key=\"k\" " + value + "/>"); }
 std::string site_with(const std::string& value) {
@@ -78,6 +83,18 @@ TEST_CASE("numbers that cannot be meant are refused with the place and what is a
       {piece_with("<path key=\"k\">\n<point x-m=\"0\" y-m=\"0\"/></path>"), {"line 6", "<point>", "z-m", "missing"}},
       {piece_with("<last-built>\n<count slot=\"A\" balloons=\"-1\"/></last-built>"),
        {"line 6", "<count slot=\"A\">", "balloons=\"-1\""}},
+      {event_with("<job travel-m=\"-3\"/>"), {"line 3", "<job>", "travel-m=\"-3\"", "from 0", "metres"}},
+      {event_with("<job travel-m=\"12 km\"/>"), {"12 km", "number alone"}},
+      {event_with("<job crew=\"0\"/>"), {"line 3", "crew=\"0\"", "from 1 to 20", "people"}},
+      {event_with("<job crew=\"21\"/>"), {"crew=\"21\"", "from 1 to 20"}},
+      {event_with("<job discount-ppm=\"1000001\"/>"), {"discount-ppm", "from 0 to 1000000", "50000 is 5 %"}},
+      {event_with("<job discount-ppm=\"0.5\"/>"), {"discount-ppm=\"0.5\"", "not whole"}},
+      {event_with("<quote net-minor=\"1\" tax-minor=\"0\" total-minor=\"1\"/>"),
+       {"line 3", "<quote>", "deposit-minor is missing", "minor units"}},
+      {quote_with("<charge kind=\"piece\" text=\"Arch\"/>"), {"line 4", "<charge>", "net-minor is missing"}},
+      {quote_with("<charge kind=\"piece\" net-minor=\"12.50\"/>"), {"line 4", "net-minor=\"12.50\"", "minor units"}},
+      {quote_with("<charge net-minor=\"1000000000000000\"/>"), {"line 4", "999999999999999"}},
+      {quote_with("<charge net-minor=\"1\" tax-ppm=\"-1\"/>"), {"line 4", "tax-ppm=\"-1\"", "82500 is 8.25 %"}},
       {"<event xmlns=\"urn:quadrille:event:1\" version=\"one\"/>", {"line 1", "version=\"one\"", "1.0"}},
       {"<event xmlns=\"urn:quadrille:event:1\" version=\"0.9\"/>", {"line 1", "version=\"0.9\"", "1.0"}},
   });
@@ -167,22 +184,15 @@ TEST_CASE("files that cannot be opened are refused by name") {
   CHECK(error_of("/dev/zero").find("256 MiB") != std::string::npos);
 }
 
-TEST_CASE("monstrous files are refused within two seconds") {
-#ifdef __SANITIZE_ADDRESS__
-  const std::size_t size = 10'000'000;  // checked memory is many times slower
-#else
-  const std::size_t size = 200'000'000;
-#endif
+TEST_CASE("monstrous files are refused with a short sentence: the benchmark tells how soon") {
+  const std::size_t size = sanitized ? 10'000'000 : 200'000'000;
   const std::string begin = "<event xmlns=\"urn:quadrille:event:1\">";
   const auto answer = [&](const std::string& repeated, std::string_view named, std::string_view tail) {
     std::string bytes = begin + many(size / repeated.size(), repeated) + std::string(tail);
-    const std::clock_t start = std::clock();  // of this process: other work on the machine does not count
     const auto opened = read_event(std::move(bytes), "f");
-    const double took_s = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
     CAPTURE(opened.error);
     CHECK(opened.error.find(named) != std::string::npos);
     CHECK(opened.error.size() < 400);
-    CHECK(took_s < 2);
   };
   answer("<a>", "nest deeper than 64", "");
   answer("<a/>", "more than 500000", "</event>");

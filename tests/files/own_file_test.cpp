@@ -30,13 +30,14 @@ struct Folder {
   }
 };
 
-TEST_CASE("an event, under its own or another name, and other events and palettes are not replaced") {
+TEST_CASE("an event, under its own or another name, and other events, houses and palettes are not replaced") {
   const Folder folder;
   const Path odd = folder.put("odd.pdf", "<q:event xmlns:q='urn:something:else'/>");
   const Path link = folder.path / "link.pdf";
   std::filesystem::create_symlink(odd, link);
   const Path event = folder.put(
       "supper.pdf", "<!-- " + std::string(9000, '-') + "--><event xmlns=\"urn:quadrille:event:1\" version=\"1.0\"/>");
+  const Path house = folder.put("mine.txt", "<house xmlns=\"urn:quadrille:house:1\" version=\"1.0\"/>");
   const Path palette = folder.put("garden.xml", "<palette xmlns=\"urn:quadrille:palette:1\" version=\"1.0\"/>");
   const auto said = [](const Path& from, const std::vector<Path>& outputs) {
     return would_replace(from, outputs).value_or("");
@@ -45,6 +46,7 @@ TEST_CASE("an event, under its own or another name, and other events and palette
   CHECK(said(odd, {folder.path / "free.pdf", link}).find("link.pdf: this file holds the event itself") !=
         std::string::npos);
   CHECK(said({}, {event}).find("holds an event") != std::string::npos);
+  CHECK(said(odd, {house}).find("holds a house") != std::string::npos);
   CHECK(said(odd, {palette}).find("holds a palette") != std::string::npos);
 }
 

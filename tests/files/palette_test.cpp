@@ -43,6 +43,14 @@ TEST_CASE("our palettes have 24 colours and more, in four finishes, each to be b
   CHECK(find_colour(loaded.palettes, {"house", "deep-green"}) != nullptr);
 }
 
+TEST_CASE("a colour in capital digits, as graphics programs write it, was refused") {
+  const auto palette = read_palette(palette_with("<colour key=\"a\" srgb=\"#D0217F\"/>"), "f");
+  REQUIRE(palette.error == "");
+  CHECK(palette->colours[0].red == 0xD0);
+  CHECK(palette->colours[0].green == 0x21);
+  CHECK(palette->colours[0].blue == 0x7F);
+}
+
 TEST_CASE("the palettes are found from the folder of the executable, as in an installed program") {
   const auto folders = standard_palette_folders(std::string(QUADRILLE_BINARY_DIR) + "/bin/quadrille", {});
   CHECK(load_palettes(folders).palettes.size() >= 2);
@@ -113,4 +121,46 @@ TEST_CASE("the first palette of a key wins; what cannot be read is told and harm
   CHECK(loaded.findings[0].code == "palette-unreadable");
   CHECK(loaded.findings[0].text.find("b.xml") != std::string::npos);
   CHECK(loaded.findings[1].code == "palette-repeated");
+}
+
+TEST_CASE("one size may be sold in several packs; a colour's own packs of a size stand for all of the list's") {
+  const std::string list =
+      "<packs key=\"l\"><pack nominal-in=\"11\" count=\"100\" price-minor=\"1500\"/>"
+      "<pack nominal-in=\"11\" count=\"25\" price-minor=\"450\"/>"
+      "<pack nominal-in=\"5\" count=\"50\" price-minor=\"600\"/></packs>";
+  const auto palette = read_palette(
+      palette_with(list + "<colour key=\"a\" srgb=\"#000000\" packs=\"l\"/>"
+                          "<colour key=\"b\" srgb=\"#000000\" packs=\"l\"><pack nominal-in=\"11\" count=\"10\" "
+                          "price-minor=\"200\"/></colour>"),
+      "f");
+  REQUIRE(palette.error == "");
+  CHECK(palette->colours[0].packs == std::vector<Pack>{{5, 50, 600}, {11, 25, 450}, {11, 100, 1500}});
+  CHECK(palette->colours[1].packs == std::vector<Pack>{{5, 50, 600}, {11, 10, 200}});
+  const auto twice = read_palette(palette_with("<colour key=\"a\" srgb=\"#000000\">"
+                                               "<pack nominal-in=\"11\" count=\"9\" price-minor=\"1\"/>"
+                                               "<pack nominal-in=\"11.0\" count=\"9\" price-minor=\"2\"/></colour>"),
+                                  "f");
+  CHECK(twice.error.find("two packs of 9") != std::string::npos);
+}
+
+TEST_CASE("a palette is written so that it reads back the same; what could not be read is not saved") {
+  for (const Palette& palette : load_palettes({ours}).palettes) {
+    const auto again = read_palette(write_palette(palette), "f");
+    REQUIRE(again.error == "");
+    CHECK(*again == palette);
+  }
+  const ScratchFolder folder;
+  const auto file = folder / "p.xml";
+  put(file, "before");
+  const auto refused = [&](const Palette& palette, const std::string& named) {
+    const auto sentence = save_palette(file, palette);
+    CHECK(sentence.value_or("").find(named) != std::string::npos);
+    CHECK(contents(file) == "before");
+  };
+  refused({"", "n", "USD", {{"a", "A", 0, 0, 0, Finish::matte, {}}}}, "key is missing");
+  refused({"k", "n", "dollars", {}}, "currency=\"dollars\"");
+  refused({"k", "n", "USD", {{"a", "A", 0, 0, 0, Finish::matte, {}}, {"a", "B", 0, 0, 0, Finish::matte, {}}}}, "twice");
+  refused({"k", "n", "USD", {{"a", "A", 0, 0, 0, Finish::matte, {{11, 0, 100}}}}}, "count=\"0\"");
+  CHECK(save_palette(file, {"k", "n", "USD", {{"a", "A", 0, 0, 0, Finish::pearl, {{11, 5, 100}}}}}) == std::nullopt);
+  CHECK(contents(folder / "p.xml~") == "before");
 }

@@ -106,6 +106,20 @@ inline PlacedPiece any_piece(std::string id) {
   return piece;
 }
 
+inline Backdrop any_backdrop() {
+  Backdrop backdrop;
+  const bool png = *rc::gen::arbitrary<bool>();
+  backdrop.picture = StoredPicture{(png ? "\x89PNG\r\n\x1A\n" : "\xFF\xD8\xFF") + *rc::gen::arbitrary<std::string>(),
+                                   png ? PictureMedia::png : PictureMedia::jpeg, whole(1, 16'001), whole(1, 16'001)};
+  backdrop.x_m = place();
+  backdrop.z_m = place();
+  backdrop.metres_per_pixel = number(1e-9, 1000);
+  backdrop.fade = number(0, 1);
+  backdrop.locked = *rc::gen::arbitrary<bool>();
+  backdrop.hidden = *rc::gen::arbitrary<bool>();
+  return backdrop;
+}
+
 inline Area any_area(const std::string& id) {
   Area area;
   area.id = id;
@@ -119,21 +133,49 @@ inline Area any_area(const std::string& id) {
   site.inflating_celsius = maybe(-90, 70);
   site.event_celsius = maybe(-90, 70);
   site.altitude_m = maybe(-500, 9000);
+  site.inflating_altitude_m = maybe(-500, 9000);
   site.outlet_m = maybe(0, 100'000);
   site.vehicle_m = maybe(0, 100'000);
+  if (whole(0, 3) == 0) area.backdrop = any_backdrop();
   for (int i = whole(0, 3); i > 0; --i)
     area.structures.push_back({id + "s" + std::to_string(i),
                                *any_text(),
-                               static_cast<StructureKind>(whole(0, 7)),
+                               static_cast<StructureKind>(whole(0, 8)),
                                place(),
                                place(),
                                size(),
                                *any_text(),
-                               {}});
+                               {},
+                               maybe(0, 100'000),
+                               maybe(0, 100'000)});
   for (int i = whole(0, 3); i > 0; --i)
     area.walkways.push_back({id + "w" + std::to_string(i), *any_text(), place(), place(), size(), size(), {}});
   for (int i = whole(0, 3); i > 0; --i) area.pieces.emplace_back(any_piece(id + "\"p<&" + std::to_string(i)));
   return area;
+}
+
+/// With sums that are those of its lines, so that reading it back has nothing to say.
+inline IssuedQuote any_issued_quote() {
+  IssuedQuote issued;
+  issued.number = *any_text();
+  issued.date = *rc::gen::element<std::string>("", "2028-02-29");
+  issued.valid_until = *rc::gen::element<std::string>("", "2028-03-30");
+  Quote& quote = issued.quote;
+  quote.currency = *rc::gen::element<std::string>("USD", "JPY", "KWD");
+  quote.prices_with_tax = *rc::gen::arbitrary<bool>();
+  for (int i = whole(0, 5); i > 0; --i)
+    quote.lines.push_back({static_cast<QuoteLineKind>(whole(0, 6)), *any_text(), *any_text(),
+                           whole<Minor>(-100'000'000'000'000, 100'000'000'000'000),
+                           whole<PartsPerMillion>(0, 10'000'001), whole<Minor>(-50'000'000, 50'000'000)});
+  for (const QuoteLine& line : quote.lines) {
+    quote.net_minor += line.net_minor;
+    quote.tax_minor += line.tax_minor;
+  }
+  quote.total_minor = quote.net_minor + quote.tax_minor;
+  quote.deposit_minor = whole<Minor>(-1000, 1'000'000);
+  quote.balance_minor = quote.total_minor - quote.deposit_minor;
+  for (int i = whole(0, 4); i > 0; --i) issued.figures.insert_or_assign("k" + *any_text(), *any_text());
+  return issued;
 }
 
 /// A day that is one, or none: the schema wants no other.
@@ -147,6 +189,10 @@ inline Event any_event() {
   if (dated) event.ready_by = "23:59";
   event.units = static_cast<Units>(whole(0, 2));
   event.currency = *rc::gen::element<std::string>("USD", "EUR", "JPY");
+  event.terms.travel_m = maybe(0, 20'000'000);
+  if (*rc::gen::arbitrary<bool>()) event.terms.crew = whole(1, 21);
+  event.terms.discount = whole<PartsPerMillion>(0, 3) * 500'000;
+  if (*rc::gen::arbitrary<bool>()) event.issued = any_issued_quote();
   for (int i = whole(0, 3); i > 0; --i) event.palettes.push_back("p" + std::to_string(i) + *any_text());
   for (int i = whole(0, 3); i > 0; --i) event.assumptions.insert_or_assign("k" + *any_text(), place());
   for (int i = whole(0, 3); i > 0; --i) event.ticked.insert("k" + *any_text());

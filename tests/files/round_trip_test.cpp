@@ -35,6 +35,28 @@ TEST_CASE("an event that stays unchanged is saved as the very bytes that were re
   }
 }
 
+TEST_CASE("a processing instruction after a comment, which XML allows, was refused") {
+  const std::string bytes =
+      "<?xml version=\"1.0\"?>\n<!-- for the venue -->\n<?xml-stylesheet\nhref=\"event.css\"?>\n"
+      "<event xmlns=\"urn:quadrille:event:1\" version=\"1.0\" reader=\"1.0\" units=\"feet\" currency=\"USD\">\n"
+      "  <weather/>\n</event>\n";
+  const auto opened = read_event(bytes, "f");
+  REQUIRE(opened.error == "");
+  REQUIRE(opened->findings.size() == 1);
+  CHECK(opened->findings[0].text.find("Line 6") != std::string::npos);
+  Event event = opened->event;
+  event.title = "edited";
+  const std::string saved = write_event(event);
+  const auto comment = saved.find("<!-- for the venue -->\n"), sheet = saved.find("<?xml-stylesheet\nhref=");
+  REQUIRE(sheet != std::string::npos);
+  CHECK(comment < sheet);
+  CHECK(read_event(saved, "f")->event == event);
+  // A declaration may stand at the beginning only: XML 1.0, production 22.
+  const auto late = read_event("<!-- first -->\n" + bytes, "f");
+  CHECK(late.error.find("line 2") != std::string::npos);
+  CHECK(late.error.find("very beginning") != std::string::npos);
+}
+
 TEST_CASE("the version 1.0 fixture is read for what it says") {
   const auto opened = open_event(fixture("event-1.0.quadrille"));
   REQUIRE(opened.error == "");
@@ -44,6 +66,19 @@ TEST_CASE("the version 1.0 fixture is read for what it says") {
   CHECK(event.currency == "EUR");
   CHECK(event.strike_from == "17:15");
   CHECK(event.palettes == std::vector<std::string>{"house", "pastel"});
+  CHECK(event.terms == JobTerms{18'500, 2, 50'000});
+  REQUIRE(event.issued.has_value());
+  const IssuedQuote& issued = *event.issued;
+  CHECK(issued.number == "Q-17");
+  CHECK(issued.valid_until == "2027-08-29");
+  CHECK(issued.quote.prices_with_tax);
+  CHECK(issued.quote.total_minor == 62'951);
+  CHECK(issued.quote.balance_minor == 31'475);
+  REQUIRE(issued.quote.lines.size() == 3);
+  CHECK(issued.quote.lines[0] == QuoteLine{QuoteLineKind::piece, "p1", "Entrance arch", 48'500, 190'000, 9'215});
+  CHECK(issued.quote.lines[1].text == "There & back");
+  CHECK(issued.quote.lines[2] == QuoteLine{QuoteLineKind::discount, "", "5 %", -2'500, 190'000, -475});
+  CHECK(issued.figures.at("wage") == "25.00 EUR an hour");
   REQUIRE(event.areas.size() == 2);
   const Area& gate = *event.areas[0];
   CHECK(gate.wall_width_m == 7.25);
@@ -128,6 +163,23 @@ TEST_CASE("whole numbers are written as such, however round") {
   piece.values["k"] = Value::of_number(Kind::count, 1'000'000);
   const Event event = with_piece(with_area(Event{}, Area{"a1", {}, {}, {}, {}, {}, {}, {}, {}}), "a1", piece);
   CHECK(write_event(event).find("count=\"1000000\"") != std::string::npos);
+}
+
+TEST_CASE("small and large numbers are written out, and read back as the same") {
+  const ScratchFolder folder;
+  Event event = with_area(Event{}, Area{"a1", {}, {}, {}, {}, {}, {}, {}, {}});
+  const auto written = [&](double metres) {
+    event.terms.travel_m = metres;
+    const std::string bytes = write_event(event);
+    CHECK(read_event(bytes, "f")->event.terms.travel_m == metres);
+    const std::size_t begin = bytes.find("travel-m=\"") + 10;
+    return bytes.substr(begin, bytes.find('"', begin) - begin);
+  };
+  CHECK(written(100'000) == "100000");
+  CHECK(written(0.0005) == "0.0005");
+  CHECK(written(0.00123) == "0.00123");
+  CHECK(written(0.1 + 0.2) == "0.30000000000000004");  // IEEE 754: the sum is not the double nearest to 0.3
+  CHECK(written(1e-300) == "1e-300");
 }
 
 TEST_CASE("an event that would not open again as it is, is not saved") {

@@ -141,6 +141,9 @@ TEST_CASE("places where no file can be are refused by name") {
   put(folder / "file", "x");
   CHECK(says(safe_write(folder.path(), "x", Backup::none), "it is a folder"));
   CHECK(says(safe_write(folder / "no/where", "x", Backup::none), "there is no folder"));
+  // It was said of what stood there before, where nothing did, that it is unharmed.
+  CHECK_FALSE(says(safe_write(folder / "no/where", "x", Backup::none), "unharmed"));
+  CHECK(says(safe_write(folder.path(), "x", Backup::none), "unharmed"));
   CHECK(says(safe_write(folder / "file/inside", "x", Backup::none), "no folder"));
   CHECK(says(safe_write(folder / std::string(300, 'n'), "x", Backup::none), "too long"));
   CHECK(entries(folder.path()) == 1);

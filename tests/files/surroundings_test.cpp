@@ -7,6 +7,8 @@
 
 #include "scratch.hpp"
 #include "studio/files/event_file.hpp"
+#include "studio/files/gpl_file.hpp"
+#include "studio/files/house_file.hpp"
 #include "studio/files/palette_file.hpp"
 #include "studio/model/edits.hpp"
 
@@ -51,6 +53,14 @@ void check_files_work() {
   CHECK(find_piece(again->event, "p1")->x_m == 1.5);
   CHECK(again->bytes.find("x-m=\"1.5\" y-m=\"0.25\"") != std::string::npos);
   CHECK(read_event(replaced(before, "x-m=\"3.5\"", "x-m=\"3,5\""), "f").error.find("3.5") != std::string::npos);
+  const std::string house = contents(fixture("house-1.0.quadrille-house"));
+  const auto own = read_house(house, "f");
+  REQUIRE(own.error == "");
+  CHECK(own->house.rates.at("make-cluster") == 11.5);
+  CHECK(write_house(own->house) == house);
+  const auto imported = read_gpl("GIMP Palette\n200 64 47 POPPY I\n", "f", "f");
+  REQUIRE(imported.error == "");
+  CHECK(imported->palette.colours.at(0).key == "poppy-i");  // the Turkish small letter of I has no dot
 }
 
 }  // namespace

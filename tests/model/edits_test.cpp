@@ -107,3 +107,13 @@ TEST_CASE("a colour is found by palette and colour, and only there") {
   CHECK(find_colour(palettes, {"garden", "sand"}) == nullptr);
   CHECK(find_colour(palettes, {"meadow", "fern"}) == nullptr);
 }
+
+TEST_CASE("ticking a line of the checklist and clearing it again is no change, and what is ticked twice is ticked") {
+  const Event start = sample_event();
+  const Event ticked = with_tick(start, "p1/ladders", true);
+  CHECK(ticked.ticked.contains("p1/ladders"));
+  CHECK(ticked != start);
+  CHECK(with_tick(ticked, "p1/ladders", true) == ticked);
+  CHECK(with_tick(ticked, "p1/ladders", false) == start);
+  CHECK(with_tick(start, "no-such-line", false) == start);
+}

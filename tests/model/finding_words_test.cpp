@@ -41,5 +41,40 @@ TEST_CASE("the key is said once: as a word of the text, or else in brackets befo
   CHECK(with_key("So.", "") == "So.");
 }
 
+TEST_CASE("names that differ in their last number are drawn together, in runs") {
+  CHECK(print_names({"Gate arch"}) == "Gate arch");
+  CHECK(print_names({"Column 1", "Column 2"}) == "Column 1, 2");
+  CHECK(print_names({"Column 3", "Frame", "Column 1", "Column 2", "Column 6", "Arch"}) ==
+        "Column 1 to 3, 6, Frame and Arch");
+  CHECK(print_names({"Column", "Column"}) == "Column and Column");
+  // Not numbers: a zero in front would be lost, and ten digits may be a year with more behind it.
+  CHECK(print_names({"Swag 01", "Swag 02"}) == "Swag 01 and Swag 02");
+  CHECK(print_names({"7", "8"}) == "7 and 8");
+  CHECK(print_names({}).empty());
+}
+
+TEST_CASE("what is said of many alike pieces is told once, with all their names; nothing else is drawn together") {
+  Event event = event_with_piece("Hall", "Column 1");
+  event.areas[0].edit([](Area& area) {
+    for (const char* number : {"2", "3"}) {
+      PlacedPiece piece;
+      piece.id = std::string("p") + number, piece.name = std::string("Column ") + number;
+      area.pieces.push_back(piece);
+    }
+  });
+  const Finding leans{Weight::warning, "leans", "a1", "p1", "", "It leans.", "Tie it."};
+  Finding second = leans, third = leans, other = leans, whole = leans;
+  second.piece = "p2", third.piece = "p3", other.piece = "p2", whole.piece = "";
+  other.text = "It leans by 3 m.";
+  const Findings findings{leans, whole, second, other, third, whole};
+  const auto all = told(findings, event);
+  REQUIRE(all.size() == 4);
+  CHECK(all[0].sentence == "Hall, Column 1 to 3: It leans. Tie it.");
+  CHECK(all[0].findings == std::vector<std::size_t>{0, 2, 4});
+  CHECK(all[1].sentence == "Hall: It leans. Tie it.");
+  CHECK(all[2].sentence == "Hall, Column 2: It leans by 3 m. Tie it.");
+  CHECK(all[3].findings == std::vector<std::size_t>{5});
+}
+
 }  // namespace
 }  // namespace quadrille
