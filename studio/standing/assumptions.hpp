@@ -29,11 +29,12 @@ class Assumptions {
  public:
   explicit Assumptions(const Event& event) : event_(event) {}
 
-  /// `key` is one of all_assumptions().
+  /// `key` is one of all_assumptions(); any other is a fault in the program and throws std::logic_error.
   double operator[](std::string_view key) const;
   /// Friction of a plate on the ground; a ratio.
   double friction(Ground ground) const;
-  /// What a stake holds in the ground [N]; 0 where none can be driven.
+  /// What a stake holds in a level pull [N]: 0 in ground that none can be driven into; less by "ground-wetness", down to
+  /// the "wet-stake-share" of it in soaked ground.
   double stake_hold_n(Ground ground) const;
 
  private:

@@ -7,6 +7,8 @@
 #include "sdk/units.hpp"
 #include "studio/model/lengths.hpp"
 #include "studio/model/securing.hpp"
+#include "studio/model/stake.hpp"
+#include "studio/standing/site_words.hpp"
 #include "studio/standing/wind.hpp"
 
 namespace quadrille {
@@ -15,10 +17,19 @@ namespace {
 constexpr const char* practice = "common practice, no source";
 constexpr double ladder_height_m = 2.1;  // what is higher is not reached from the floor
 
-std::string in_all_units(double m_s) {
-  return print_speed(m_s, SpeedStyle::miles_per_hour) + " (" + print_speed(m_s, SpeedStyle::kilometres_per_hour) +
-         ", " + print_speed(m_s, SpeedStyle::metres_per_second) + ")";
+/// Whether a line is drawn from a tie point that is there for the front, and one from a tie point for the back.
+bool has_lines_front_and_back(const PlacedPiece& placed, const Piece& piece) {
+  const auto has = [&](TiePurpose purpose) {
+    return std::ranges::any_of(placed.lines, [&](const SecuringLine& line) {
+      const auto tie = find_tie_point(piece, line.tie);
+      return tie && piece.tie_points[*tie].purpose == purpose;
+    });
+  };
+  return has(TiePurpose::front) && has(TiePurpose::back);
 }
+
+/// Whoever shows one line alone shows this with it.
+std::string with_planning_aid(const char* source) { return std::string(source) + "; " + planning_aid; }
 
 class Checklist {
  public:
@@ -71,10 +82,13 @@ void Checklist::cautions() {
     add("ground-fault", "Plug every cord that runs outdoors into a ground-fault device, and test it.",
         "A damp cord or inflator can kill.", "OSHA 29 CFR 1926.404(b)(1), NEC 590.6(A)");
     add("lightning", "At the first thunder leave the site, and wait 30 minutes after the last.",
-        "Poles and rods are the highest thing about.", "US National Weather Service");
+        "Lightning strikes ahead of a storm and behind it, and poles draw it.", "US National Weather Service");
     add("anemometer", "Bring an anemometer, and name the person who reads it while anything stands.",
         "A forecast is not the wind at the corner of a building.",
         "practice of wind management plans for temporary structures");
+    add("planning-aid",
+        "Ask the venue what its rules and the local code allow, before you rely on the wind levels below.",
+        planning_aid, practice);
     add("no-release", "Release no balloon, at the event or when taking down.",
         "Animals eat what comes down; many places forbid it.", "state laws, e.g. Virginia, Florida HB 321 (2024)");
   }
@@ -85,7 +99,7 @@ void Checklist::cautions() {
       std::ranges::any_of(built_, [](const auto& entry) { return entry.second->box.most.z() > ladder_height_m; });
   if (high)
     add("ladders", "Set ladders one out to four up, spreaders locked, and never stand on the top or the step below it.",
-        "Falls from ladders hurt more decorators than anything else does.", "OSHA 29 CFR 1926.1053");
+        "A ladder that stands too steep tips back, one too flat slips away.", "OSHA 29 CFR 1926.1053");
 }
 
 void Checklist::of_area(const Area& area) {
@@ -97,62 +111,77 @@ void Checklist::of_area(const Area& area) {
         "People trip over what they do not look for.", practice);
   if (site.surroundings == Surroundings::outdoors) {
     add("forecast",
-        site.gust_m_s ? "Read the forecast again on the day: " + in_all_units(*site.gust_m_s) +
+        site.gust_m_s ? "Read the forecast again on the day: " + speed_words(*site.gust_m_s) +
                             " of gust is what this was reckoned with."
                       : "Get the forecast of the gusts, and enter it.",
         "Everything here hangs on it.", practice);
     add("ballast-water", "Empty ballast water onto grass or into a sewer, never into a storm drain.",
         "Chlorinated water may not go there.", "40 CFR 122.26(b)(2)");
   }
-  for (const Structure& structure : area.structures)
+  const auto is_tied_to = [&](const Structure& structure) {
+    return std::ranges::any_of(area.pieces, [&](const auto& placed) {
+      return !placed->hidden && std::ranges::any_of(placed->lines, [&](const SecuringLine& line) {
+        return line.anchor == AnchorKind::structure && line.structure == structure.id;
+      });
+    });
+  };
+  for (const Structure& structure : area.structures) {
+    if (!is_tied_to(structure)) continue;
     add("allowed-" + structure.id,
         structure.allowed_by.empty()
             ? "Ask the site owner whether one may tie to \"" + structure.name + "\", and how much it bears."
             : "Show your helper what " + structure.allowed_by + " allowed: tying to \"" + structure.name + "\".",
         "What is not yours is not to be pulled at.", practice);
+  }
 }
 
 void Checklist::wind_levels(const PieceStanding& answer) {
   if (!answer.outdoors || answer.deflected.empty()) return;
-  add("wind-watch", "Watch it from gusts of " + in_all_units(answer.watch_m_s) + ".",
-      "Reckoned limit: " + in_all_units(answer.limit_gust_m_s) + (answer.limit_beyond ? " or more" : "") +
+  if (answer.fails_at_rest) return;  // it does not stand at all: a finding says so
+  add("wind-watch", "Watch it from gusts of " + speed_words(answer.watch_m_s) + ".",
+      "Reckoned limit: " + speed_words(answer.limit_gust_m_s) + (answer.limit_beyond ? " or more" : "") +
           "; watched from " + percent("watch-share") + " of it.",
-      "practice of wind management plans; " + std::string(planning_aid));
-  add("wind-down", "Take it down at gusts of " + in_all_units(answer.take_down_m_s) + ", before they come.",
+      with_planning_aid("practice of wind management plans"));
+  add("wind-down", "Take it down at gusts of " + speed_words(answer.take_down_m_s) + ", before they come.",
       "At " + percent("take-down-share") + " of the reckoned limit, and never left up above Beaufort 5.",
-      "practice of wind management plans; " + std::string(planning_aid));
+      with_planning_aid("practice of wind management plans"));
 }
 
 void Checklist::lines_of(const Area& area, const PlacedPiece& placed, const Piece& piece) {
-  const LengthStyle style = lengths_in(event_.units);
+  bool stakes = false;
   for (std::size_t i = 0; i < placed.lines.size(); ++i) {
     const SecuringLine& line = placed.lines[i];
     const auto run = run_of(line, placed, piece, area);
     if (!run) continue;
-    std::string to = "a stake";
-    if (line.anchor == AnchorKind::dead_weight)
-      to = "a dead weight of " + print_mass(line.mass_kg, MassStyle::kilograms) + " (" +
-           print_mass(line.mass_kg, MassStyle::pounds) + ")";
-    if (line.anchor == AnchorKind::structure) to = "\"" + line.structure + "\"";
-    const double aside = run->to.x() - run->from.x(), behind = run->to.y() - run->from.y();
-    std::string where;
-    if (std::abs(behind) > 0.05)
-      where += print_length(std::abs(behind), style) + (behind < 0 ? " in front" : " behind");
-    if (std::abs(aside) > 0.05)
-      where += (where.empty() ? "" : ", ") + print_length(std::abs(aside), style) +
-               (aside < 0 ? " to the left" : " to the right");
+    stakes = stakes || line.anchor == AnchorKind::stake;
     add("line-" + std::to_string(i + 1),
-        "Line " + std::to_string(i + 1) + ": from the " + piece.tie_points[run->tie_point].label + " to " + to + " " +
-            where + ", " + print_length(run->length_m(), style) + " long, hand-tight, marked at eye height.",
+        "Line " + std::to_string(i + 1) + " (" + line.tie + "): from the " + piece.tie_points[run->tie_point].label +
+            " to " + anchor_in_words(line, area, piece, event_.units) + "; " +
+            print_length(run->length_m(), lengths_in(event_.units)) + " long, hand-tight, marked at eye height.",
         "It holds what was reckoned with it.", practice);
   }
+  if (stakes)
+    add("stakes",
+        "Drive stakes of at least " + print_stake() +
+            " to their heads, leaning away from the piece so that the line pulls square to them.",
+        "What they hold was reckoned for such stakes; short, upright or half-driven ones come out" +
+            std::string(Assumptions(event_)["ground-wetness"] > 0
+                            ? ", and wet ground was reckoned with."
+                            : ". Soaked ground holds about half: reckon again with a ground-wetness of 1."),
+        "EN 14960, 380 mm by 16 mm, from memory; the lean is common practice");
 }
 
 void Checklist::of_piece(const Area& area, const PlacedPiece& placed, const Piece& piece) {
   area_ = area.id;
   piece_ = placed.id;
-  for (const AnchoringRule& rule : piece.anchoring)
-    if (holds(rule.when, area)) add(rule.key, rule.text, rule.reason, rule.source);
+  for (const AnchoringRule& rule : piece.anchoring) {
+    if (!holds(rule.when, area)) continue;
+    // What is to be tied and is drawn nowhere is in no count: whoever packs by the lists has no cord and no anchor for it.
+    const bool undrawn = rule.requirement == Requirement::front_and_back && !has_lines_front_and_back(placed, piece);
+    add(rule.key,
+        rule.text + (undrawn ? " No such lines are drawn, so neither cord nor anchors for them are on the lists." : ""),
+        rule.reason, rule.source);
+  }
   lines_of(area, placed, piece);
   const auto answer = std::ranges::find(answers_, placed.id, &PieceStanding::id);
   if (answer != answers_.end()) wind_levels(*answer);

@@ -16,7 +16,7 @@ struct ChecklistLine {
   std::string piece;   ///< id, or empty
   std::string text;    ///< what to do
   std::string reason;  ///< why
-  std::string source;  ///< on whose word, or "common practice, no source"
+  std::string source;  ///< on whose word, or "common practice, no source"; ends in planning_aid where a limit is told
   bool done = false;
 };
 

@@ -18,8 +18,10 @@ struct ChainEnds {
 };
 ChainEnds chain_ends(const Vec3& from_first_to_second, double length_m, const Vec3& load_n);
 
-/// The state of a piece whose frame has nodes and no members: every load is borne by the support at its node; with just two
-/// supports and a spine that sags, the piece hangs as a chain between them. `unstable` where a load finds no support.
-Equilibrium hung(const Piece& piece, const std::vector<Push>& pushes);
+/// The state of a piece whose frame has nodes and no members, its hooks in their order along it. With just two hooks and a
+/// spine it hangs as a chain between them, taut or slack. With more each hook bears what hangs at it, and the line between
+/// two hooks in a row, which is longer than their way by `slack` (above 0) or as its spine is, pulls them towards each
+/// other: at a hook between others the pulls meet, at the ends they stay. `unstable` where a load finds no hook.
+Equilibrium hung(const Piece& piece, const std::vector<Push>& pushes, double slack);
 
 }  // namespace quadrille

@@ -1,19 +1,26 @@
 #include "studio/standing/piece_loads.hpp"
 
 #include <algorithm>
-#include <cassert>
 #include <cstddef>
 #include <limits>
+#include <utility>
 
 #include "studio/standing/dead_load.hpp"
 #include "studio/standing/silhouette.hpp"
 #include "studio/standing/wind.hpp"
 
 namespace quadrille {
+namespace {
+
+constexpr double longest_lever_m = 5;
+
+}  // namespace
 
 PieceLoads::PieceLoads(const Piece& piece, const Site& site, const Assumptions& assumptions)
-    : piece_(piece), dressing_drag_(assumptions["dressing-drag"]), rod_drag_(assumptions["rod-drag"]) {
-  assert(!piece.frame.nodes.empty());
+    : piece_(piece),
+      dressing_drag_(assumptions["dressing-drag"] * assumptions["envelope-factor"]),
+      rod_drag_(assumptions["rod-drag"]),
+      shelter_m_(assumptions["shelter-depth"]) {
   std::vector<const Cluster*> clusters;
   for (const Cluster& cluster : piece.clusters) {
     if (clusters.size() <= cluster.number) clusters.resize(cluster.number + 1, nullptr);
@@ -37,8 +44,19 @@ PieceLoads::PieceLoads(const Piece& piece, const Site& site, const Assumptions& 
   weight_ = gather(-Vec3::UnitZ(), balloons, nodes);
 }
 
-std::vector<Push> PieceLoads::wind_at_1_pa(double direction_deg) const {
-  const Silhouette seen = silhouette(piece_, direction_deg);
+const std::vector<Push>& PieceLoads::wind_at_1_pa(double direction_deg) const {
+  {
+    const std::scoped_lock held(winds_held_);
+    if (const auto known = winds_.find(direction_deg); known != winds_.end()) return known->second;
+  }
+  // Reckoned without the lock, at worst by two threads at once: what comes out is the same.
+  std::vector<Push> wind = reckoned_wind(direction_deg);
+  const std::scoped_lock held(winds_held_);
+  return winds_.try_emplace(direction_deg, std::move(wind)).first->second;
+}
+
+std::vector<Push> PieceLoads::reckoned_wind(double direction_deg) const {
+  const Silhouette seen = silhouette(piece_, direction_deg, shelter_m_);
   const Vec3 way = wind_way(direction_deg);
   std::vector<double> balloons;
   for (const double area : seen.balloons_m2) balloons.push_back(area * dressing_drag_);
@@ -91,10 +109,16 @@ std::vector<Push> PieceLoads::gather(const Vec3& way, const std::vector<double>&
   }
   std::vector<Push> forces;
   for (std::uint32_t node = 0; node < sizes.size(); ++node) {
-    if (sizes[node] == 0) continue;
-    // Where weight and lift nearly cancel, the middle would run away; the moment left then is as good as none.
-    const Vec3 lever = moments[node] / sizes[node];
-    forces.push_back({node, sizes[node] * way, Vec3::Zero(), lever.norm() < 5 ? lever : Vec3::Zero()});
+    if (sizes[node] == 0) {
+      const Vec3 couple = moments[node].cross(way);
+      if (couple.norm() > 0) forces.push_back({node, Vec3::Zero(), couple, Vec3::Zero()});
+      continue;
+    }
+    const Vec3 lever = moments[node] / sizes[node], force = sizes[node] * way;
+    if (lever.norm() < longest_lever_m)
+      forces.push_back({node, force, Vec3::Zero(), lever});
+    else  // weight and lift nearly cancel, and their middle runs away: what is left is a couple
+      forces.push_back({node, force, moments[node].cross(way), Vec3::Zero()});
   }
   return forces;
 }

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
+#include <mutex>
 #include <vector>
 
 #include "sdk/built.hpp"
@@ -11,8 +13,9 @@
 
 namespace quadrille {
 
-/// Loads of one built piece. Balloons are carried by the nearest place of the frame to the middle of their cluster, or to
-/// themselves; what lies between two nodes is shared by the lever rule, and keeps its moment about the frame.
+/// Loads of one built piece, whatever its lines; safe to ask from several threads at once. Balloons are carried by the
+/// nearest place of the frame to the middle of their cluster, or to themselves; what lies between two nodes is shared by
+/// the lever rule, and keeps its moment about the frame.
 class PieceLoads {
  public:
   /// `piece` has at least one node and outlives this; with no member, each node carries what is nearest to it.
@@ -21,9 +24,10 @@ class PieceLoads {
   /// Weight of balloons, rods and poles, one force at most for each node.
   const std::vector<Push>& weight() const { return weight_; }
   /// The wind's forces at a velocity pressure of 1 Pa; they grow in proportion to it. `direction_deg` as in wind_way().
-  /// On the balloons it pushes its own way, on the bare frame across the members; nothing shelters anything, but what
-  /// hides behind other balloons is not counted twice.
-  std::vector<Push> wind_at_1_pa(double direction_deg) const;
+  /// On the balloons it pushes its own way, on the bare frame across the members; what hides
+  /// right behind other balloons is not counted twice, and nothing shelters what is farther off than "shelter-depth".
+  /// The answer is kept, and stays where it is as long as this lives.
+  const std::vector<Push>& wind_at_1_pa(double direction_deg) const;
 
  private:
   /// Where a balloon is carried: (1 − share) by node `from`, share by node `to`, at the place `foot`.
@@ -32,14 +36,17 @@ class PieceLoads {
     double share = 0;
     Vec3 foot = Vec3::Zero();
   };
+  std::vector<Push> reckoned_wind(double direction_deg) const;
   Carried nearest_on_frame(const Vec3& place) const;
   std::vector<Push> gather(const Vec3& way, const std::vector<double>& by_balloon,
                            const std::vector<double>& by_node) const;
 
   const Piece& piece_;
-  double dressing_drag_, rod_drag_;
+  double dressing_drag_, rod_drag_, shelter_m_;
   std::vector<Carried> carried_;  ///< by balloon
   std::vector<Push> weight_;
+  mutable std::mutex winds_held_;
+  mutable std::map<double, std::vector<Push>> winds_;  ///< by direction
 };
 
 /// The sum of `forces`, and their moment about `point`, as drawn.

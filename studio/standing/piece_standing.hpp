@@ -27,13 +27,26 @@ struct ForceOnSupport {
 
 struct ForceInLine {
   std::string from, to;
-  double tension_n = 0;
+  double tension_n = 0;          ///< in the wind that governs
+  double greatest_n = 0;         ///< in the same gust, from whatever side it pulls most
+  double greatest_from_deg = 0;  ///< that side, as StandingCheck::direction_deg
 };
 
 /// The gust that a piece bears with one of its lines gone.
 struct WithoutLine {
   std::string line;
   double limit_gust_m_s = 0;
+};
+
+/// What ballast on each foot, beside its plate's own mass, does for a piece in its gust: in all, not on top of what is
+/// there. Empty where there is no plate, where something else than a plate fails, or where the plate has no room for it.
+struct BallastAdvice {
+  std::optional<double> stays_up_kg;    ///< it stays up in the gust, watched
+  std::optional<double> fine_kg;        ///< it is fine in the gust
+  std::optional<double> bears_push_kg;  ///< it bears somebody who leans on it
+  double has_kg = 0;                    ///< the least that is on a foot now
+  double limit_kg = 0;                  ///< what the plate has room for; 0 where nobody says
+  double beyond_kg = 0;  ///< what it would take where that is more than the plate has room for; 0 = nothing
 };
 
 struct PieceStanding {
@@ -45,26 +58,31 @@ struct PieceStanding {
   bool limit_beyond = false;  ///< bears all up to the highest gust that is looked at
   StandingCheck governing;    ///< the check that fails first; empty code where limit_beyond
   Verdict verdict = Verdict::unknown;
-  double watch_m_s = 0, take_down_m_s = 0;  ///< action levels; never above Beaufort 5
+  bool fails_at_rest = false;               ///< `governing` fails without any wind
+  bool hangs = false;                       ///< it has no frame of its own: hooks or ties bear it
+  double watch_m_s = 0, take_down_m_s = 0;  ///< action levels; taken down at the top of Beaufort 5 at the latest
   std::vector<StandingCheck> checks;        ///< at `gust_m_s`, each with its worst place and direction
   double direction_deg = 0;                 ///< of the wind that governs at `gust_m_s`
   std::vector<ForceOnSupport> reactions;    ///< from that direction
   std::vector<ForceInLine> lines;
-  double top_displacement_m = 0;  ///< how far any point moves at `gust_m_s`, in any direction
+  double top_displacement_m = 0;  ///< how far any point is from where it is drawn at `gust_m_s`, in any direction
   bool converged = false;         ///< rest was found in every direction
   std::string reason;             ///< where not: why
-  std::optional<double>
-      ballast_needed_kg;             ///< beside the plate's own mass, on each foot, to reach `gust_m_s`; empty where
-                                     ///< there is no plate, or where ballast would not do
-  std::vector<WithoutLine> without;  ///< one entry for each line
-  double bears_push_n = 0;           ///< level push at hand height that it bears, in the worst direction
-  double push_n = 0;                 ///< what it should bear there
-  std::vector<Vec3> deflected;       ///< the frame's nodes in that wind, in the piece's frame [m]
-  std::vector<std::string> faults;   ///< lines that could not be reckoned
+  BallastAdvice ballast;
+  /// ballast.stays_up_kg: beside the plate's own mass, on each foot, so that it stays up in `gust_m_s`, watched; empty
+  /// where there is no plate, or where ballast would not do.
+  std::optional<double> ballast_needed_kg;
+  std::vector<WithoutLine> without;      ///< one entry for each line that counts
+  std::vector<std::string> not_counted;  ///< sentences about lines that give way before they are of use: see secured()
+  double bears_push_n = 0;               ///< level push at hand height that it bears, in the worst direction
+  double push_n = 0;                     ///< what it should bear there
+  bool push_asked = false;               ///< `bears_push_n` was looked for
+  std::vector<Vec3> deflected;           ///< the frame's nodes in that wind, in the piece's frame [m]
+  std::vector<std::string> faults;       ///< lines that could not be reckoned
 };
 
 struct StandingOptions {
-  std::optional<double> gust_m_s;  ///< instead of the forecast
+  std::optional<double> gust_m_s;  ///< instead of the forecast outdoors; indoors there is none
   bool what_if = true;             ///< also each line lost, and the push of people: several times the work
 };
 
@@ -72,15 +90,22 @@ struct StandingOptions {
 PieceStanding stand(const Event& event, const Area& area, const PlacedPiece& placed, const Piece& built,
                     const StandingOptions& options = {});
 
-/// Every built piece of the event (of one area, where its id is given), in the event's order; on both cores.
+/// Every built piece of the event (of one area, where its id is given), in the event's order; on
+/// all hardware threads. Pieces that are alike in the same area are reckoned once.
 std::vector<PieceStanding> stand_all(const Event& event, const BuiltEvent& built, const StandingOptions& options = {},
                                      std::string_view area_id = {});
 
 /// What the answers mean for the event: problems where a piece does not stand in its forecast, warnings to watch it, about
-/// missing forecasts, structures nobody has allowed, stakes in hard ground, lines over walkways.
+/// lines that are not counted on, steep lines, walkways under lines; problems where a forecast is missing or nothing can
+/// hold in the ground. Where a limit is told, the last one is a note that it is a planning aid.
 Findings standing_findings(const Event& event, const BuiltEvent& built, const std::vector<PieceStanding>& answers);
 
-/// The action level [m/s] for a share of the limit, never above Beaufort 5.
-double action_level_m_s(double limit_gust_m_s, double share);
+/// The action level [m/s] for a share of the limit. Nothing is left up above Beaufort 5: a limit counts up to the one whose
+/// take-down level that is, so that a piece is always watched before it is taken down. Shares above 0.
+double action_level_m_s(double limit_gust_m_s, double share, double take_down_share);
+
+/// The least limit gust [m/s] of a piece that is not taken down in this gust, or that need not be watched: the gust by its
+/// share. Nothing where no limit will do, as above Beaufort 5.
+std::optional<double> limit_for_m_s(double gust_m_s, double share, double take_down_share);
 
 }  // namespace quadrille

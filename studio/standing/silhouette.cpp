@@ -61,7 +61,7 @@ class DiscGrid {
   std::vector<std::vector<std::size_t>> cells_;
 };
 
-double share_of(std::size_t own, const std::vector<Disc>& discs, const DiscGrid& grid) {
+double share_of(std::size_t own, const std::vector<Disc>& discs, const DiscGrid& grid, double shelter_m) {
   const Disc& disc = discs[own];
   if (!(disc.radius > 0)) return 0;
   PowerCell cell(disc.radius);
@@ -69,6 +69,7 @@ double share_of(std::size_t own, const std::vector<Disc>& discs, const DiscGrid&
   const auto cut_by = [&](std::size_t other) {
     const Disc& cutting = discs[other];
     if (other == own || covered || !(cutting.radius > 0)) return;
+    if (std::abs(cutting.depth - disc.depth) > shelter_m) return;
     const Eigen::Vector2d way(cutting.x - disc.x, cutting.y - disc.y);
     const double apart = way.norm();
     const double powers = disc.radius * disc.radius - cutting.radius * cutting.radius;
@@ -89,11 +90,13 @@ double share_of(std::size_t own, const std::vector<Disc>& discs, const DiscGrid&
 }
 
 /// The part of [0, 1] of the segment from a to b that lies in no disc, as a share.
-double bare_share(const Eigen::Vector2d& a, const Eigen::Vector2d& b, const std::vector<Disc>& discs) {
+double bare_share(const Eigen::Vector2d& a, const Eigen::Vector2d& b, double depth, const std::vector<Disc>& discs,
+                  double shelter_m) {
   const Eigen::Vector2d along = b - a;
   const double a2 = along.squaredNorm();
   std::vector<std::pair<double, double>> covered;
   for (const Disc& disc : discs) {
+    if (std::abs(disc.depth - depth) > shelter_m) continue;
     const Eigen::Vector2d from = a - Eigen::Vector2d(disc.x, disc.y);
     const double outside = from.squaredNorm() - disc.radius * disc.radius;
     if (a2 <= 1e-18) {  // seen end on
@@ -117,15 +120,15 @@ double bare_share(const Eigen::Vector2d& a, const Eigen::Vector2d& b, const std:
 
 }  // namespace
 
-std::vector<double> union_shares(const std::vector<Disc>& discs) {
+std::vector<double> union_shares(const std::vector<Disc>& discs, double shelter_m) {
   std::vector<double> shares(discs.size(), 0.0);
   if (discs.empty()) return shares;
   const DiscGrid grid(discs);
-  for (std::size_t i = 0; i < discs.size(); ++i) shares[i] = share_of(i, discs, grid);
+  for (std::size_t i = 0; i < discs.size(); ++i) shares[i] = share_of(i, discs, grid, shelter_m);
   return shares;
 }
 
-Silhouette silhouette(const Piece& piece, double direction_deg) {
+Silhouette silhouette(const Piece& piece, double direction_deg, double shelter_m) {
   const Vec3 way = wind_way(direction_deg);
   const Vec3 across(-way.y(), way.x(), 0);
   const auto seen = [&](const Vec3& point) { return Eigen::Vector2d(point.dot(across), point.z()); };
@@ -134,14 +137,14 @@ Silhouette silhouette(const Piece& piece, double direction_deg) {
   discs.reserve(piece.balloons.size());
   for (const Balloon& balloon : piece.balloons) {
     const Eigen::Vector2d centre = seen(balloon.centre);
-    discs.push_back({centre.x(), centre.y(), balloon.diameter_m / 2});
+    discs.push_back({centre.x(), centre.y(), balloon.diameter_m / 2, balloon.centre.dot(way)});
   }
   Silhouette result;
-  result.balloons_m2 = union_shares(discs);
+  result.balloons_m2 = union_shares(discs, shelter_m);
   for (const double share : result.balloons_m2) result.total_m2 += share;
   for (const FrameMember& member : piece.frame.members) {
     const Vec3 &from = piece.frame.nodes[member.from], &to = piece.frame.nodes[member.to];
-    const double share = bare_share(seen(from), seen(to), discs);
+    const double share = bare_share(seen(from), seen(to), (from + to).dot(way) / 2, discs, shelter_m);
     result.bare_m.push_back(share * (to - from).norm());
     result.total_m2 += share * (seen(to) - seen(from)).norm() * member.outer_m;
   }

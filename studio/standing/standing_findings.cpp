@@ -1,5 +1,7 @@
 // What the answers mean for the event, as findings.
 #include <algorithm>
+#include <array>
+#include <cmath>
 #include <string>
 #include <utility>
 
@@ -7,34 +9,13 @@
 #include "sdk/units.hpp"
 #include "studio/model/securing.hpp"
 #include "studio/standing/advice.hpp"
+#include "studio/standing/ballast.hpp"
 #include "studio/standing/piece_standing.hpp"
+#include "studio/standing/site_words.hpp"
 #include "studio/standing/wind.hpp"
 
 namespace quadrille {
 namespace {
-
-std::string in_both(double m_s) {
-  return print_speed(m_s, SpeedStyle::miles_per_hour) + " (" + print_speed(m_s, SpeedStyle::kilometres_per_hour) + ")";
-}
-
-const char* words_of(std::string_view code) {
-  constexpr std::pair<const char*, const char*> words[] = {
-      {"tips", "a base plate tips"},
-      {"slides", "a base plate slides"},
-      {"lifts", "a base plate lifts off"},
-      {"socket", "a foot comes out of the ground"},
-      {"rod", "a rod or pole is overstressed"},
-      {"joint", "a joint parts"},
-      {"line", "a line pulls more than its working load"},
-      {"anchor", "an anchor gives way"},
-      {"hook", "a hook bears more than it holds"},
-      {"lean", "it leans too far"},
-      {"topples", "it topples"},
-  };
-  for (const auto& [known, sentence] : words)
-    if (code == known) return sentence;
-  return "a check fails";
-}
 
 class PieceFindings {
  public:
@@ -43,8 +24,15 @@ class PieceFindings {
       : event_(event), area_(area), placed_(placed), piece_(piece), answer_(answer), findings_(findings) {}
 
   void all() {
-    for (const std::string& fault : answer_.faults)
-      add(Weight::problem, "line-fault", "lines", fault, "Mend or remove the line; it was left out of the reckoning.");
+    for (const std::string& fault : answer_.faults) {
+      if (answer_.hangs)
+        add(Weight::note, "line-not-reckoned", "lines", fault, "They may stay: they can only take load off the hooks.");
+      else
+        add(Weight::problem, "line-fault", "lines", fault,
+            "Mend or remove the line; it was left out of the reckoning.");
+    }
+    for (const std::string& sentence : answer_.not_counted)
+      add(Weight::warning, "line-gives-way", "lines", sentence, "Give it a better anchor, or take it away.");
     verdict();
     securing();
     anchors();
@@ -53,6 +41,19 @@ class PieceFindings {
  private:
   void add(Weight weight, const char* code, const char* key, std::string text, std::string remedy) {
     findings_.push_back({weight, code, area_.id, placed_.id, key, std::move(text), std::move(remedy)});
+  }
+  /// What was added last is mended by ballast, where that is known.
+  void with_ballast_change() { findings_.back().change = ballast_change(answer_, event_.units); }
+  struct Sides {
+    bool front = false, back = false, any = false;
+  };
+  std::string remedy() const;
+  std::string first_to_fail() const;
+  std::string what_fails() const;
+  Sides tied_to() const;
+  bool tied_front_and_back() const {
+    const Sides sides = tied_to();
+    return sides.front && sides.back;
   }
   void verdict();
   void securing();
@@ -71,71 +72,128 @@ class PieceFindings {
   Findings& findings_;
 };
 
+/// What may be done about it beside ballast, by what fails first.
+std::string PieceFindings::remedy() const {
+  const std::string ballast = ballast_in_words(answer_, event_.units);
+  if (answer_.hangs)
+    return "Hang it at more points or on stronger ones, let it sag more where it spans freely, or leave it out.";
+  const std::string& code = answer_.governing.code;
+  std::string lines =
+      "Tie its top to the front and to the back; the page Standing, or 'quadrille stand', shows which lines would do.";
+  if (tied_front_and_back()) lines = "The page Standing, or 'quadrille stand', shows which other lines would do.";
+  if (code == "lean" || code == "topples" || code == "no-rest" || code == "rod")
+    lines += " A thicker rod, a tube or a smaller piece leans less.";
+  if (code == "joint") lines += " A thicker rod or longer pieces of it take the bending off the joints.";
+  return ballast.empty() ? lines : ballast + " Or: " + lines;
+}
+
+std::string PieceFindings::first_to_fail() const {
+  if (answer_.governing.code.empty()) return {};
+  return std::string("; ") + failure_of(answer_.governing.code) + " first" +
+         (answer_.governing.where.empty() ? "" : ", at the " + answer_.governing.where);
+}
+
+/// "a hook bears more than it holds, at the hook 3 from the left (429 %)": of what fails at the gust that is asked about.
+std::string PieceFindings::what_fails() const {
+  const StandingCheck* const worst = worst_of(answer_.checks);
+  if (worst == nullptr || worst->utilisation <= 1) return {};
+  return std::string(failure_of(worst->code)) + (worst->where.empty() ? "" : ", at the " + worst->where) +
+         (worst->utilisation < 10 ? " (" + print_fixed(100 * worst->utilisation, 0) + " % of what it bears)" : "");
+}
+
 void PieceFindings::verdict() {
-  const std::string ends = std::string(" ") + planning_aid;
-  const std::string first = answer_.governing.code.empty()
-                                ? std::string()
-                                : std::string("; ") + words_of(answer_.governing.code) + " first" +
-                                      (answer_.governing.where.empty() ? "" : ", at the " + answer_.governing.where);
   if (answer_.outdoors && !answer_.forecast_known)
-    add(Weight::warning, "no-forecast", "gust",
-        "No gust is forecast for its area, so nobody can say whether it stands.",
-        "Give the area its forecast gust. It bears " + in_both(answer_.limit_gust_m_s) + first + ".");
+    add(Weight::problem, "no-forecast", "gust",
+        "No gust is forecast for its area, so nobody can say whether it stands. It bears " +
+            speed_words(answer_.limit_gust_m_s) + first_to_fail() + ".",
+        "Give the area its forecast gust.");
   if (answer_.verdict == Verdict::no && (answer_.outdoors || answer_.forecast_known)) {
-    std::string remedy =
-        "Tie it to the front and to the back, or change the piece; 'quadrille stand' shows what would do.";
-    if (answer_.ballast_needed_kg)
-      remedy = "Put " + print_mass(*answer_.ballast_needed_kg, MassStyle::kilograms) + " (" +
-               print_mass(*answer_.ballast_needed_kg, MassStyle::pounds) +
-               ") of ballast on each foot for that gust, and tie it.";
+    const std::string fails = what_fails();
+    const std::string share = print_fixed(100 * Assumptions(event_)["take-down-share"], 0) + " %";
+    const bool capped = answer_.take_down_m_s >= beaufort_5_top_m_s;
     add(Weight::problem, "does-not-stand", "gust",
-        "It is not to stand in the gust of " + in_both(answer_.gust_m_s) + ": it bears " +
-            in_both(answer_.limit_gust_m_s) + first + "; it is taken down at " + in_both(answer_.take_down_m_s) + "." +
-            ends,
-        std::move(remedy));
+        "It is not to stand in the gust of " + speed_words(answer_.gust_m_s) + ": it bears " +
+            speed_words(answer_.limit_gust_m_s) + first_to_fail() + ", and is taken down at " +
+            speed_words(answer_.take_down_m_s) + (capped ? ", the top of Beaufort 5" : ", " + share + " of that") +
+            "." + (fails.empty() ? "" : " In that gust " + fails + "."),
+        remedy());
+    with_ballast_change();
   } else if (answer_.verdict == Verdict::no) {
-    add(Weight::problem, "does-not-stand", "", "It does not stand: " + answer_.reason + "." + ends,
-        "Change the piece, or tie it.");
+    const std::string fails = what_fails();
+    add(Weight::problem, "does-not-stand", "",
+        "It does not stand." + (fails.empty() ? "" : " Without any wind " + fails + ".") +
+            (answer_.reason.empty() ? "" : " " + answer_.reason),
+        answer_.hangs ? remedy() : "Change the piece, put more ballast on it, or tie it.");
+    with_ballast_change();
   } else if (answer_.verdict == Verdict::watch && answer_.forecast_known) {
+    const std::string ballast = ballast_in_words(answer_, event_.units);
     add(Weight::warning, "watch", "gust",
-        "The gust of " + in_both(answer_.gust_m_s) + " is above the level at which it is watched, " +
-            in_both(answer_.watch_m_s) + "; it is taken down at " + in_both(answer_.take_down_m_s) + first + "." + ends,
-        "Name who watches, or secure it better.");
+        "The gust of " + speed_words(answer_.gust_m_s) + " is above the level at which it is watched, " +
+            speed_words(answer_.watch_m_s) + "; it is taken down at " + speed_words(answer_.take_down_m_s) +
+            first_to_fail() + ".",
+        "Name who watches, or secure it better." + (ballast.empty() ? "" : " " + ballast));
+    with_ballast_change();
   } else if (answer_.verdict == Verdict::watch) {
+    const std::string ballast = ballast_in_words(answer_, event_.units);
     add(Weight::warning, "leaned-on", "",
-        "It bears a push of " + print_fixed(answer_.bears_push_n, 0) + " N at hand height, less than the " +
-            print_fixed(answer_.push_n, 0) + " N of somebody who leans on it.",
-        "Add ballast, tie it, or keep people from it.");
+        "It bears a push of " + print_force(answer_.bears_push_n, event_.units) + " at hand height, less than the " +
+            print_force(answer_.push_n, event_.units) + " of somebody who leans on it.",
+        ballast.empty() ? "Add ballast on a wider plate, tie it, or keep people from it."
+                        : ballast + " Or tie it, or keep people from it.");
+    with_ballast_change();
   }
 }
 
-/// Outdoors a piece wants lines to the front and to the back; by the sides alone nothing is held upright.
-void PieceFindings::securing() {
-  if (!answer_.outdoors || !asks_front_and_back()) return;
-  bool front = false, back = false, any = false;
+/// To which sides lines go that hold anything: an anchor right under its tie point holds to no side.
+PieceFindings::Sides PieceFindings::tied_to() const {
+  const double least = Assumptions(event_)["line-level-share"];
+  Sides sides;
   for (const SecuringLine& line : placed_.lines) {
     const auto run = run_of(line, placed_, piece_, area_);
-    if (!run) continue;
-    any = true;
+    if (!run || holds_nothing(line, area_)) continue;
+    sides.any = true;
     const Vec3 way = run->to - run->from;
     const double level = way.head<2>().norm();
-    front = front || way.y() < -0.5 * level;
-    back = back || way.y() > 0.5 * level;
+    if (level < least * std::abs(way.z())) continue;
+    sides.front = sides.front || way.y() < -0.5 * level;
+    sides.back = sides.back || way.y() > 0.5 * level;
   }
+  return sides;
+}
+
+/// Outdoors a piece wants lines to the front and to the back; by the sides alone nothing is held upright. What hangs is
+/// held by what carries it: the checklist asks for that.
+void PieceFindings::securing() {
+  if (!answer_.outdoors || answer_.hangs || !asks_front_and_back()) return;
+  const auto [front, back, any] = tied_to();
   if (front && back) return;
   const std::string lacks = front ? "to the back" : back ? "to the front" : "to the front or to the back";
   add(Weight::warning, "not-tied", "lines",
       any && !front && !back
           ? "It is tied to the sides alone, which does not keep it upright: no line goes to the front or to the back."
           : "No line ties it " + lacks + ".",
-      "Tie its top to anchors in front and behind.");
+      "Tie its top to anchors in front and behind, no nearer than " +
+          print_fixed(100 * Assumptions(event_)["line-level-share"], 0) + " % of its height.");
 }
 
 void PieceFindings::anchors() {
-  const double headroom = Assumptions(event_)["headroom"];
+  const double headroom = Assumptions(event_)["headroom"], least = Assumptions(event_)["line-level-share"];
+  for (const Support& foot : piece_.supports)
+    if (foot.kind == SupportKind::socket && is_hard(area_.site.ground)) {
+      add(Weight::problem, "foot-in-hard-ground", "plate-width",
+          "Its foot is set into the ground, and nothing can be set into this ground.",
+          "Give it a base plate with ballast.");
+      break;
+    }
   for (const SecuringLine& line : placed_.lines) {
     const auto run = run_of(line, placed_, piece_, area_);
     if (!run) continue;
+    const Vec3 way = run->to - run->from;
+    if (way.head<2>().norm() < least * std::abs(way.z()))
+      add(Weight::warning, "steep-line", "lines",
+          "The line " + line.tie + " to " + anchor_in_words(line, area_, piece_, event_.units) +
+              " runs nearly straight down: it pulls the piece down and holds it to no side.",
+          "Move its anchor at least " + print_both(least * std::abs(way.z())) + " away from below its tie point.");
     if (const Walkway* const walkway = walkway_under(area_, placed_, run->from, run->to, headroom))
       add(Weight::warning, "line-over-walkway", "lines",
           "The line " + line.tie + " crosses the walkway \"" + (walkway->name.empty() ? walkway->id : walkway->name) +
@@ -149,7 +207,8 @@ void PieceFindings::anchors() {
     for (const Structure& structure : area_.structures)
       if (structure.id == line.structure && structure.allowed_by.empty())
         add(Weight::warning, "not-allowed", "lines",
-            "The line " + line.tie + " ends at \"" + structure.name + "\", and nobody has allowed that yet.",
+            "The line " + line.tie + " ends at \"" + structure.name +
+                "\", and nobody has allowed that yet: it is not counted on.",
             "Ask the site owner, and enter who allowed it.");
   }
 }
@@ -165,6 +224,12 @@ Findings standing_findings(const Event& event, const BuiltEvent& built, const st
       if (answer == answers.end() || found == built.end()) continue;
       PieceFindings(event, *area, *placed, found->second->piece, *answer, findings).all();
     }
+  // Once for all of them: each of these tells what a piece bears.
+  constexpr std::array<std::string_view, 4> with_limits{"no-forecast", "does-not-stand", "watch", "line-gives-way"};
+  const bool tells_limits = std::ranges::any_of(findings, [&](const Finding& finding) {
+    return std::ranges::find(with_limits, finding.code) != with_limits.end();
+  });
+  if (tells_limits) findings.push_back({Weight::note, "planning-aid", {}, {}, {}, planning_aid, {}});
   return findings;
 }
 

@@ -2,6 +2,9 @@
 
 #include <cmath>
 
+#include "sdk/units.hpp"
+#include "studio/standing/site_words.hpp"
+
 namespace quadrille {
 
 const BeaufortBand& beaufort_of(double m_s) {
@@ -25,6 +28,11 @@ std::string wind_words(double direction_deg) {
       "from the right", "from behind on the right",   "from behind",    "from behind on the left"};
   const double turned = std::fmod(std::fmod(direction_deg, 360) + 360, 360);
   return words[static_cast<std::size_t>(std::lround(turned / 45)) % words.size()];
+}
+
+std::string speed_words(double m_s) {
+  return print_gust(m_s, Units::feet) + " (" + print_gust(m_s, Units::metric) + ", " +
+         print_speed(m_s, SpeedStyle::metres_per_second) + ")";
 }
 
 Vec3 cross_flow_force(const Vec3& along, double diameter_m, const Vec3& way, double pressure_pa, double coefficient) {

@@ -54,6 +54,9 @@ Vec3 wind_way(double direction_deg);
 /// the left".
 std::string wind_words(double direction_deg);
 
+/// A speed as everybody here reads it: "24 mph (39 km/h, 10.7 m/s)".
+std::string speed_words(double m_s);
+
 /// Force [N] on a bare straight round member that leans in the wind: `along` from end to end [m], `diameter_m` across,
 /// `coefficient` for a cylinder across the wind. Only the velocity across the member counts (the cross-flow principle
 /// of inclined cylinders), so that the force stands square on it.

@@ -19,13 +19,13 @@ Eigen::VectorXd weights_of(const FrameAssembly& frame) {
   return weights;
 }
 
+}  // namespace
+
 double largest_shift(const FrameState& state) {
   double largest = 0;
   for (const Vec3& shift : state.shifts) largest = std::max(largest, shift.norm());
   return largest;
 }
-
-}  // namespace
 
 Balance::Balance(const FrameAssembly& frame)
     : frame_(frame), tangent_(frame.empty_tangent()), stiffness_(tangent_.stiffness, weights_of(frame)) {}
@@ -108,7 +108,7 @@ Step Balance::newton(const LoadPath& path, double factor, FrameState& state) {
       --left;
       firm = stiffness_.factorise(tangent_.stiffness, 1e-9 * stiffness_.largest());
     }
-    if (firm == Firmness::unstable) return Step::lost;
+    if (firm == Firmness::unstable) return Step::unsure;
     Eigen::VectorXd right = out.force;
     if (held.size() > 0)
       for (std::size_t k = 0; k < frame_.full_size(); ++k)

@@ -9,11 +9,15 @@ namespace quadrille {
 enum class Step {
   done,     ///< in balance and stable
   neutral,  ///< in balance, and some motion meets no resistance
-  lost,     ///< the tangent is not positive definite on the way or at the end
+  lost,     ///< in balance, and not stable
+  unsure,   ///< the tangent is not positive definite on the way: no longer stable, or the step was too long
   failed,   ///< no balance nearby
   runaway,  ///< it moves further and further away
   spent     ///< the bound on the work is reached
 };
+
+/// How far the node that has moved farthest is from where it is drawn [m].
+double largest_shift(const FrameState& state);
 
 /// Workspace of one analysis. `frame` outlives it.
 class Balance {
@@ -26,12 +30,13 @@ class Balance {
   int left = 0;
 
   /// Newton from `state`, in balance at some factor near `factor`, without leaving the path: any sign of instability is
-  /// `lost`. `state` is changed only when done or neutral.
+  /// `lost` or `unsure`. `state` is changed only when done or neutral.
   Step newton(const LoadPath& path, double factor, FrameState& state);
 
-  /// Down the energy from `state` to a minimum at `factor`, however far. Saddles are left along their softest motion.
-  /// `state` is where it ended, whatever the result.
-  Step descend(const LoadPath& path, double factor, FrameState& state);
+  /// Down the energy from `state` to a minimum at `factor`, however far. Saddles are left along their softest motion, or
+  /// end it as `lost`. `state` is where it ended, whatever the result.
+  enum class AtSaddle { leave, stop };
+  Step descend(const LoadPath& path, double factor, FrameState& state, AtSaddle at_saddle = AtSaddle::leave);
 
   /// Largest force out of balance [N] in `state`, moments over the size of the frame, and what counts as none.
   struct Residual {

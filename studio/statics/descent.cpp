@@ -5,15 +5,6 @@
 #include "studio/statics/balance.hpp"
 
 namespace quadrille {
-namespace {
-
-double largest_shift(const FrameState& state) {
-  double largest = 0;
-  for (const Vec3& shift : state.shifts) largest = std::max(largest, shift.norm());
-  return largest;
-}
-
-}  // namespace
 
 /// Potential energy but for moments and left-over forces, whose work is added step by step.
 double Balance::energy(const LoadPath& path, double factor, const FrameState& state) const {
@@ -116,7 +107,7 @@ bool Balance::leave_saddle(const LoadPath& path, double factor, FrameState& stat
   return false;
 }
 
-Step Balance::descend(const LoadPath& path, double factor, FrameState& state) {
+Step Balance::descend(const LoadPath& path, double factor, FrameState& state, AtSaddle at_saddle) {
   const FullVector held = held_step(frame_, path, state, factor);
   if (held.size() > 0) frame_.move(state, held);
   Residual out;
@@ -128,6 +119,7 @@ Step Balance::descend(const LoadPath& path, double factor, FrameState& state) {
       const Firmness end = firmness(path, factor, state, 0);
       if (end == Firmness::stable) return Step::done;
       if (end == Firmness::neutral) return Step::neutral;
+      if (at_saddle == AtSaddle::stop) return Step::lost;
       // A motion that gains nothing that can be measured is one without resistance.
       if (!leave_saddle(path, factor, state)) return Step::neutral;
       shift = 0;

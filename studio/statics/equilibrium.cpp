@@ -10,7 +10,10 @@
 namespace quadrille {
 namespace {
 
-constexpr double shortest_step = 1.0 / 256;  // of a load
+constexpr double shortest_step = 1.0 / 4096;  // of a load
+constexpr double snap_share = 0.05;    // of the frame's size: what goes farther by the shortest step has left the path
+constexpr int most_on_path = 60;       // matrices for the way down to a rest next to the path
+constexpr double step_off = 1.0 / 16;  // of a load: right above the one that is lost nothing drives it to anywhere
 
 /// Result of following a path to its end.
 struct Followed {
@@ -26,6 +29,7 @@ Outcome outcome_of(Step step) {
     case Step::neutral:
       return Outcome::mechanism;
     case Step::lost:
+    case Step::unsure:
       return Outcome::unstable;
     case Step::runaway:
       return Outcome::no_equilibrium;
@@ -54,6 +58,26 @@ const char* sentence(Outcome outcome) {
   return "";
 }
 
+double farthest_apart(const FrameState& one, const FrameState& other) {
+  double most = 0;
+  for (std::size_t i = 0; i < one.shifts.size(); ++i) most = std::max(most, (one.shifts[i] - other.shifts[i]).norm());
+  return most;
+}
+
+/// Down the energy from a rest that the least step of load disturbs: true, and `state` moved, where another rest lies so
+/// near that the path goes on there. A limp frame gives Newton's method nothing to go by long before it gives way.
+bool goes_on(Balance& balance, const LoadPath& path, double target, FrameState& state) {
+  FrameState near = state;
+  const int kept = std::max(0, balance.left - most_on_path);
+  balance.left -= kept;
+  const Step found = balance.descend(path, target, near, Balance::AtSaddle::stop);
+  balance.left += kept;
+  if (found != Step::done) return false;
+  if (farthest_apart(near, state) > snap_share * balance.frame().size_m()) return false;
+  state = std::move(near);
+  return true;
+}
+
 /// From `state`, at rest at factor 0, to factor 1, by steps as long as they go.
 Followed follow(Balance& balance, const LoadPath& path, bool past_loss, FrameState& state) {
   Followed followed;
@@ -61,17 +85,26 @@ Followed follow(Balance& balance, const LoadPath& path, bool past_loss, FrameSta
   double step = 1;
   Step last = Step::done;
   while (followed.reached < 1) {
-    const double target = std::min(1.0, followed.reached + step);
+    double target = std::min(1.0, followed.reached + step);
     last = balance.newton(path, target, state);
-    if (last == Step::lost || last == Step::failed) {
+    if (last == Step::lost || last == Step::unsure || last == Step::failed) {
       // Once off the path there is none to keep to; but supports must not leap.
       if (step > shortest_step && (!followed.lost_at || supports_move)) {
         step = std::max(shortest_step, step / 4);
         continue;
       }
-      if (last == Step::lost && !followed.lost_at) followed.lost_at = followed.reached;
-      if (last == Step::lost && !past_loss) break;
-      last = balance.descend(path, target, state);
+      if (!followed.lost_at && last != Step::lost && goes_on(balance, path, target, state)) {
+        last = Step::done;
+      } else {
+        // What is found from here is somewhere else.
+        if (!followed.lost_at) followed.lost_at = followed.reached;
+        if (!past_loss) {
+          last = balance.left > 0 ? Step::lost : Step::spent;
+          break;
+        }
+        if (!supports_move) target = std::min(1.0, followed.reached + std::max(step, step_off));
+        last = balance.descend(path, target, state);
+      }
     }
     if (last != Step::done && last != Step::neutral) break;
     followed.reached = target;
@@ -105,7 +138,7 @@ class FrameAnalysis::Impl {
     result.state = start != nullptr ? *start : frame_->drawn();
     LoadPath path;
     Followed followed;
-    if (start == nullptr) followed = settle(result.state);
+    if (start == nullptr) followed = settle(options.past_loss, result.state);
     path.ways = ways_of(model_, loads.moves, result.state);
     if (start == nullptr)
       path.growing = loads.pushes;
@@ -173,13 +206,13 @@ class FrameAnalysis::Impl {
   }
 
   /// From the drawn shape to the one in which the bent rods are at rest without load.
-  Followed settle(FrameState& state) {
+  Followed settle(bool past_loss, FrameState& state) {
     LoadPath path;
     path.ways = ways_of(model_, {}, state);
     Balance::Residual out;
     if (balance_->residual(path, 1, state, out) && out.small()) return {};
     leave_over(path, state);
-    Followed followed = follow(*balance_, path, true, state);
+    Followed followed = follow(*balance_, path, past_loss, state);
     if (followed.lost_at) followed.lost_at = 0;
     return followed;
   }

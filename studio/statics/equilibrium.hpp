@@ -56,11 +56,13 @@ struct CableForce {
 struct Equilibrium {
   Outcome outcome = Outcome::out_of_steps;
   std::string reason;  ///< a sentence where the outcome is not `converged`
-  /// Part of the load at which the last state in balance was found: 1 when all was. The rest of this value belongs to
-  /// that state, and is a picture of what happens rather than an answer unless the outcome is `converged`.
+  /// How far on the way from the start (the state that was given, or no load at all) to the load the last state in balance
+  /// was found: 1 when all of it was. The rest of this value belongs to that state, and is a picture of what happens rather
+  /// than an answer unless the outcome is `converged`.
   double reached = 0;
-  /// The part of the load at which stability was lost on the way and the frame moved to another shape (it buckled or
-  /// toppled). With the outcome `converged` it found rest again, perhaps hanging upside down: judge by the shifts.
+  /// How far on that way stability was lost, or the way could not be followed further, and the frame moved to another shape
+  /// (it buckled or toppled). With the outcome `converged` it found rest again, perhaps hanging upside down: judge by the
+  /// shifts.
   std::optional<double> lost_stability_at;
   FrameState state;
   std::vector<ElementForces> elements;

@@ -42,12 +42,53 @@ TEST_CASE("hooks along a wall share the load by what hangs at each") {
   Piece piece;
   piece.frame.nodes = {{0, 0, 2}, {1, 0, 2}, {2, 0, 2}};
   for (std::uint32_t node = 0; node < 3; ++node) piece.supports.push_back({SupportKind::hook, node, true});
-  const Equilibrium state = hung(piece, {{0, {0, 0, -1}}, {1, {0, 0, -2}}, {2, {0, 3, -1}}});
+  const Equilibrium state = hung(piece, {{0, {0, 0, -1}}, {1, {0, 0, -2}}, {2, {0, 3, -1}}}, 0.02);
   REQUIRE(state.converged());
   CHECK(state.supports[1].force_n.z() == 2);
   CHECK(state.supports[2].force_n == Vec3(0, -3, 1));
   piece.supports.pop_back();
-  CHECK_FALSE(hung(piece, {{2, {0, 0, -1}}}).converged());
+  CHECK_FALSE(hung(piece, {{2, {0, 0, -1}}}, 0.02).converged());
+}
+
+/// A level garland between two hooks 6 m apart, `length_m` long along its spine.
+Piece spanning(double length_m) {
+  Piece piece;
+  piece.frame.nodes = {{0, 0, 2}, {6, 0, 2}};
+  for (std::uint32_t node = 0; node < 2; ++node) piece.supports.push_back({SupportKind::hook, node, true});
+  piece.spine = {{0, {0, 0, 2}}, {length_m, {6, 0, 2}}};
+  return piece;
+}
+
+TEST_CASE("a garland pulled taut was taken to hang down from its hooks: each end was told a thirteenth of its pull") {
+  // Parabola of a shallow chain: length over span is 1 + 8/3 (f/l)², thrust W l/(8 f). By hand for 1.001 and 99 N:
+  // f/l = √(0.001·3/8) = 0.019365, thrust 99/(8·0.019365) = 639.0 N, with 49.5 N down 641 N at each end.
+  const auto end_of = [](double length_m) {
+    const Equilibrium state = hung(spanning(length_m), {{0, {0, 0, -49.5}}, {1, {0, 0, -49.5}}}, 0.02);
+    REQUIRE(state.converged());
+    return state.supports[0].force_n.norm();
+  };
+  CHECK(end_of(6.006) == doctest::Approx(641).epsilon(5e-3));
+  CHECK(end_of(6) == doctest::Approx(641).epsilon(5e-3));  // no garland is tauter than its line
+  // It stepped by a factor of three where the slack passed two hundredths.
+  CHECK(end_of(6 * 1.019) / end_of(6 * 1.021) == doctest::Approx(std::sqrt(21.0 / 19)).epsilon(0.01));
+}
+
+TEST_CASE(
+    "the end hooks of a garland on many hooks bear the line's pull too, and those between only what hangs there") {
+  // Slack of 0.02: f/l = √(0.02·3/8) = 0.0866 and W/(8·0.0866) = 1.443 W of thrust, W = 2 N in each field; the parabola
+  // is within two hundredths of the catenary there.
+  Piece piece;
+  piece.frame.nodes = {{0, 0, 2}, {1, 0, 2}, {2, 0, 2}};
+  for (std::uint32_t node = 0; node < 3; ++node) {
+    piece.supports.push_back({SupportKind::hook, node, true});
+    piece.spine.push_back({static_cast<double>(node), piece.frame.nodes[node]});
+  }
+  const Equilibrium state = hung(piece, {{0, {0, 0, -1}}, {1, {0, 0, -2}}, {2, {0, 0, -1}}}, 0.02);
+  REQUIRE(state.converged());
+  CHECK(state.supports[0].force_n.x() == doctest::Approx(-2.887).epsilon(0.02));
+  CHECK(state.supports[2].force_n.x() == doctest::Approx(2.887).epsilon(0.02));
+  CHECK(std::abs(state.supports[1].force_n.x()) < 1e-9);
+  CHECK(state.supports[1].force_n.z() == doctest::Approx(2));
 }
 
 }  // namespace

@@ -1,11 +1,15 @@
 // The outline that the wind sees, against circle geometry and a brute-force raster.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <numeric>
 
 #include "sdk/random.hpp"
 #include "studio/standing/silhouette.hpp"
+#include "studio/standing/standing_case.hpp"
+#include "studio/standing/wind.hpp"
+#include "tests/standing/case_pieces.hpp"
 
 namespace quadrille {
 namespace {
@@ -93,6 +97,51 @@ TEST_CASE("two balloons in line with the wind count once, side by side twice; th
   CHECK(onto_the_front.total_m2 == doctest::Approx(disc + 1.7 * 0.04).epsilon(1e-12));
   CHECK(sum(silhouette(piece, 0).balloons_m2) == doctest::Approx(2 * disc).epsilon(1e-12));
   CHECK(sum(silhouette(piece, 270).balloons_m2) == doctest::Approx(disc).epsilon(1e-12));
+}
+
+TEST_CASE("the outline of every piece type is that of a raster, from 16 sides") {
+  for (const char* type : {"arch", "column", "garland"}) {
+    const Piece piece = built_of(type, {});
+    for (const double direction : wind_directions()) {
+      const Silhouette seen = silhouette(piece, direction);
+      const Vec3 way = wind_way(direction), across(-way.y(), way.x(), 0);
+      constexpr double step = 0.002;
+      double least = 1e9, most = -1e9, high = 0;
+      for (const Balloon& balloon : piece.balloons) {
+        least = std::min(least, balloon.centre.dot(across) - balloon.diameter_m / 2);
+        most = std::max(most, balloon.centre.dot(across) + balloon.diameter_m / 2);
+        high = std::max(high, balloon.centre.z() + balloon.diameter_m / 2);
+      }
+      const auto columns = static_cast<std::size_t>((most - least) / step) + 1;
+      const auto rows = static_cast<std::size_t>((high + 0.5) / step) + 1;
+      std::vector<char> hit(columns * rows, 0);
+      for (const Balloon& balloon : piece.balloons) {
+        const double x = balloon.centre.dot(across) - least, y = balloon.centre.z() + 0.5, r = balloon.diameter_m / 2;
+        for (auto row = static_cast<std::size_t>(std::max(0.0, (y - r) / step)); row < rows; ++row) {
+          const double up = (static_cast<double>(row) + 0.5) * step - y;
+          if (up > r) break;
+          if (up < -r) continue;
+          const double half = std::sqrt(r * r - up * up);
+          const auto end = static_cast<std::size_t>(std::max(0.0, (x + half) / step + 0.5));
+          for (auto column = static_cast<std::size_t>(std::max(0.0, (x - half) / step + 0.5));
+               column < std::min(end, columns); ++column)
+            hit[row * columns + column] = 1;
+        }
+      }
+      const double counted = static_cast<double>(std::ranges::count(hit, 1)) * step * step;
+      double shares = 0;
+      for (const double share : seen.balloons_m2) shares += share;
+      CHECK(shares == doctest::Approx(counted).epsilon(5e-3));
+      CHECK(seen.total_m2 >= shares);
+    }
+  }
+}
+
+TEST_CASE("the far leg of an arch blown at from the side got no wind: what is far behind does not shelter") {
+  const Piece piece = two_balloons_and_a_rod();  // 2 m behind each other, seen from the front
+  const double disc = pi * 0.15 * 0.15;
+  CHECK(sum(silhouette(piece, 90, 0.6).balloons_m2) == doctest::Approx(2 * disc).epsilon(1e-12));
+  CHECK(sum(silhouette(piece, 90, 2.5).balloons_m2) == doctest::Approx(disc).epsilon(1e-12));
 }
 
 }  // namespace

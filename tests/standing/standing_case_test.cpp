@@ -5,12 +5,14 @@
 
 #include <algorithm>
 #include <cmath>
+#include <memory>
+#include <utility>
 
-#include "sdk/random.hpp"
 #include "studio/standing/advice.hpp"
+#include "studio/standing/ballast.hpp"
 #include "studio/standing/dead_load.hpp"
+#include "studio/standing/gust_limit.hpp"
 #include "studio/standing/piece_standing.hpp"
-#include "studio/standing/silhouette.hpp"
 #include "studio/standing/wind.hpp"
 #include "tests/standing/case_pieces.hpp"
 
@@ -33,7 +35,8 @@ PlacedPiece placed_with(std::vector<SecuringLine> lines) {
 double limit_of(const Piece& piece, std::vector<SecuringLine> lines, const Area& area = lawn()) {
   const Event event;
   const PlacedPiece placed = placed_with(std::move(lines));
-  return StandingCase(event, area, placed, piece).limit().gust_m_s;
+  StandingCase its(event, area, placed, piece);
+  return limit_of(its).gust_m_s;
 }
 
 TEST_CASE("a drum as wide as a column tips and slides at the weight that the hand calculation gives") {
@@ -54,19 +57,24 @@ TEST_CASE("a drum as wide as a column tips and slides at the weight that the han
   CHECK(StandingCase(event, area, placed, lighter).all_round(10.7).ballast_needed_kg ==
         doctest::Approx(39.4595 - 10).epsilon(5e-3));
   // So stiff a drum in so light a wind found no rest where rounding was more than a force's share of 1e-8.
-  CHECK(its.limit().gust_m_s == doctest::Approx(10.7).epsilon(0.012));
+  CHECK(limit_of(its).gust_m_s == doctest::Approx(10.7).epsilon(0.012));
 }
 
 TEST_CASE("a 6 ft column on a 16 kg block gives way between 7 and 15 mph") {
   // Common practice, no source beyond a decorating firm's notice on outdoor décor: columns on concrete blocks bear winds
-  // of 7 to 8 mph, gusts of half as much again, and may tip above. A block is 0.2 m wide and 0.4 m long, and tips over its narrow side.
-  for (const double block : {0.2, 0.3}) {
+  // of 7 to 8 mph, gusts of half as much again, and may tip above. 16 kg of concrete of 2300 kg/m³ (EN 1991-1-1 gives 24
+  // kN/m³ with steel, from memory) are 6.96 l: 0.19 m each way as a cube, 0.3 m × 0.3 m × 0.077 m as the flattest that is
+  // still a block. At 0.4 m × 0.4 m it is a slab of 43 mm, told beside it and not what the notice speaks of.
+  for (const double side : {0.19, 0.25, 0.3, 0.4}) {
+    const double thick = 16 / 2300.0 / (side * side);
     const Piece column = built_of("column", {{"height", length_of(1.83)},
-                                             {"plate-width", length_of(block)},
+                                             {"plate-width", length_of(side)},
                                              {"plate-mass", mass_of(16)},
                                              {"ballast", mass_of(0)}});
     const double mph = limit_of(column, {}) / 0.44704;
-    MESSAGE("6 ft column on a 16 kg block of ", block, " m: gives way at ", mph, " mph");
+    MESSAGE("6 ft column on 16 kg of concrete, ", side, " m square and ", thick, " m thick: gives way at ", mph,
+            " mph");
+    if (thick < side / 4) continue;
     CHECK(mph > 7);
     CHECK(mph < 15);
   }
@@ -84,6 +92,7 @@ TEST_CASE("a bent-rod arch outdoors does not stand in a fresh breeze by ballast 
     constexpr double fresh_breeze_m_s = 8;  // beaufort.csv
     CHECK(by_ballast < fresh_breeze_m_s);
     CHECK(by_sides < fresh_breeze_m_s);
+    CHECK(by_ballast > 0.3);  // twice nothing would be nothing
     CHECK(by_crown >= 2 * by_ballast);
   }
 }
@@ -103,6 +112,23 @@ TEST_CASE("more ballast never lowers the limit, and the advised ballast reaches 
   REQUIRE(answer.ballast_needed_kg.has_value());
   const Piece heavier = built_of("column", {{"ballast", mass_of(*answer.ballast_needed_kg + 0.1)}});
   CHECK(limit_of(heavier, {}) >= 7 * 0.985);
+  // The same as a change that a click makes: with it the piece stays up in that gust, and the finding says so no more.
+  for (const Units units : {Units::metric, Units::feet}) {
+    const auto change = ballast_change(answer, units);
+    REQUIRE(change.has_value());
+    CHECK(change->piece == placed.id);
+    CHECK(change->key == "ballast");
+    CHECK(change->value.kind == Kind::mass);
+    const double kg = change->value.number, pound = 0.45359237;
+    CHECK(kg >= *answer.ballast_needed_kg - 1e-9);
+    CHECK(kg < *answer.ballast_needed_kg + 0.1 * pound + 0.1);
+    const double tenths = 10 * kg / (units == Units::feet ? pound : 1);
+    CHECK(std::abs(tenths - std::nearbyint(tenths)) < 1e-6);
+    const PieceStanding then = stand(event, area, placed, built_of("column", {{"ballast", mass_of(kg)}}), {7.0, false});
+    CHECK(then.verdict != Verdict::no);
+    const auto further = ballast_change(then, units);
+    CHECK((!further || further->value.number > kg));
+  }
 }
 
 TEST_CASE("the reactions of a piece balance its weight and wind") {
@@ -138,84 +164,113 @@ TEST_CASE("the wind from the left does to the left what the wind from the right 
         doctest::Approx(-from_right.state.supports[1].force_n.x()).epsilon(0.02));
 }
 
-TEST_CASE("the outline of every piece type is that of a raster, from 16 sides") {
-  for (const char* type : {"arch", "column", "garland"}) {
-    const Piece piece = built_of(type, {});
-    for (const double direction : wind_directions()) {
-      const Silhouette seen = silhouette(piece, direction);
-      const Vec3 way = wind_way(direction), across(-way.y(), way.x(), 0);
-      constexpr double step = 0.002;
-      double least = 1e9, most = -1e9, high = 0;
-      for (const Balloon& balloon : piece.balloons) {
-        least = std::min(least, balloon.centre.dot(across) - balloon.diameter_m / 2);
-        most = std::max(most, balloon.centre.dot(across) + balloon.diameter_m / 2);
-        high = std::max(high, balloon.centre.z() + balloon.diameter_m / 2);
-      }
-      const auto columns = static_cast<std::size_t>((most - least) / step) + 1;
-      const auto rows = static_cast<std::size_t>((high + 0.5) / step) + 1;
-      std::vector<char> hit(columns * rows, 0);
-      for (const Balloon& balloon : piece.balloons) {
-        const double x = balloon.centre.dot(across) - least, y = balloon.centre.z() + 0.5, r = balloon.diameter_m / 2;
-        for (auto row = static_cast<std::size_t>(std::max(0.0, (y - r) / step)); row < rows; ++row) {
-          const double up = (static_cast<double>(row) + 0.5) * step - y;
-          if (up > r) break;
-          if (up < -r) continue;
-          const double half = std::sqrt(r * r - up * up);
-          const auto end = static_cast<std::size_t>(std::max(0.0, (x + half) / step + 0.5));
-          for (auto column = static_cast<std::size_t>(std::max(0.0, (x - half) / step + 0.5));
-               column < std::min(end, columns); ++column)
-            hit[row * columns + column] = 1;
-        }
-      }
-      const double counted = static_cast<double>(std::ranges::count(hit, 1)) * step * step;
-      double shares = 0;
-      for (const double share : seen.balloons_m2) shares += share;
-      CHECK(shares == doctest::Approx(counted).epsilon(5e-3));
-      CHECK(seen.total_m2 >= shares);
-    }
+/// A bent-rod arch that is a third heavier than what its rod holds upright sideways.
+Piece heavy_arch() { return built_of("arch", {{"rod-diameter", length_of(0.006)}, {"ballast", mass_of(40)}}); }
+
+const std::vector<SecuringLine>& crown_lines() {
+  static const std::vector<SecuringLine> lines{stake("front-1", 0, -1.8), stake("back-1", 0, 1.8)};
+  return lines;
+}
+
+TEST_CASE("an arch heavier than its sideways limit stood nowhere, though crown lines catch it after a small lean") {
+  const Event event;
+  const Area area = lawn();
+  const Piece arch = heavy_arch();
+  const PlacedPiece alone = placed_with({}), tied = placed_with(crown_lines());
+  StandingCase bare(event, area, alone, arch), caught(event, area, tied, arch);
+  REQUIRE_FALSE(bare.at_rest().stands);
+  CHECK(bare.at_rest().checks.at(0).code == "topples");
+  CHECK(limit_of(bare).gust_m_s == 0);
+
+  const WindAnswer& rest = caught.at_rest();
+  REQUIRE(rest.stands);
+  CHECK(rest.state.lost_stability_at.has_value());
+  CHECK(std::ranges::max(rest.state.cables, {}, &CableForce::tension_n).tension_n > 0);
+  CHECK(utilisation(rest.checks, "lean") > 0);
+  CHECK(rest.utilisation() <= 1);
+  CHECK(limit_of(caught).gust_m_s > 0.5);
+}
+
+TEST_CASE("lines that catch an arch too late, or from one side alone, do not keep it from toppling") {
+  Event event;
+  const Area area = lawn();
+  const Piece arch = heavy_arch();
+  const PlacedPiece tied = placed_with(crown_lines());
+  event.assumptions["line-slack"] = 0.1;  // 0.3 m of slack lets the crown go by more than 0.15 of its height
+  StandingCase late(event, area, tied, arch);
+  REQUIRE_FALSE(late.at_rest().stands);
+  REQUIRE(late.at_rest().checks.size() == 1);
+  CHECK(late.at_rest().checks[0].code == "topples");
+  CHECK(late.at_rest().checks[0].utilisation > 1);
+  CHECK_FALSE(late.at_rest().reason.empty());
+  // It may fall either way, and one line looks to one way.
+  event.assumptions.clear();
+  for (const SecuringLine& line : crown_lines()) {
+    const PlacedPiece one = placed_with({line});
+    StandingCase half(event, area, one, arch);
+    CHECK_FALSE(half.at_rest().stands);
+    CHECK(half.at_rest().checks.at(0).code == "topples");
   }
 }
 
-TEST_CASE("no piece, site or gust makes it hang, crash, or call fine what has not come to rest") {
-  Random random(11);
-  const std::vector<Piece> pieces{built_of("arch", {}),
-                                  built_of("arch", {{"rod-diameter", length_of(0.004)}}),
-                                  built_of("column", {{"ballast", mass_of(0)}, {"plate-mass", mass_of(0)}}),
-                                  built_of("garland", {}),
-                                  drum(0.3, 12, 0.2, 0),
-                                  drum(0.002, 6, 0.4, 10)};
-  for (int trial = 0; trial < 60; ++trial) {
-    const Piece& piece = pieces[random.below(pieces.size())];
-    Area area = lawn(static_cast<Ground>(random.below(9)));
-    area.site.altitude_m = random.within(-400, 5000);
-    area.site.event_celsius = random.within(-30, 50);
-    std::vector<SecuringLine> lines;
-    for (std::uint64_t i = random.below(4); i > 0; --i) {
-      const char* const ties[] = {"front-1", "back-1", "side-1", "side-2", "none-1"};
-      SecuringLine line = stake(ties[random.below(5)], random.within(-3, 3), random.within(-3, 3));
-      if (random.below(5) == 0) line.x_m = line.y_m = 0;
-      line.anchor = static_cast<AnchorKind>(random.below(3));
-      line.mass_kg = random.below(2) == 0 ? 0 : 30;
-      lines.push_back(line);
-    }
-    Event event;
-    event.assumptions["helium-share"] = random.below(4) == 0 ? 1 : 0;
-    const PlacedPiece placed = placed_with(lines);
-    const double gust = random.below(6) == 0 ? 1000 : random.within(0, 40);
-    const PieceStanding answer = stand(event, area, placed, piece, {gust, false});
-    CAPTURE(trial);
-    CHECK(std::isfinite(answer.limit_gust_m_s));
-    for (const StandingCheck& check : answer.checks) {
-      CHECK(std::isfinite(check.utilisation));
-      CHECK(check.utilisation >= 0);
-    }
-    if (answer.verdict == Verdict::fine) {
-      CHECK(answer.converged);
-      CHECK(worst_of(answer.checks)->utilisation <= 1);
-      CHECK(answer.limit_gust_m_s >= gust);
-    }
-    if (!answer.converged) CHECK_FALSE(answer.reason.empty());
+TEST_CASE("the lean was counted from the windless shape: what its own weight does to a piece was left out") {
+  const Event event;
+  const Area area = lawn();
+  const Piece arch = heavy_arch();
+  const PlacedPiece tied = placed_with(crown_lines());
+  StandingCase its(event, area, tied, arch);
+  const auto crown = std::ranges::max_element(arch.frame.nodes, {}, [](const Vec3& node) { return node.z(); });
+  const auto number = static_cast<std::size_t>(crown - arch.frame.nodes.begin());
+  for (const WindAnswer& answer : {its.at_rest(), its.in_wind(0.5, 90)}) {
+    REQUIRE(answer.stands);
+    const auto lean = std::ranges::find(answer.checks, "lean", &StandingCheck::code);
+    CHECK(lean->value >= 0.999 * answer.state.state.shifts[number].norm());
+    CHECK(lean->value > 0.01);
+    CHECK(lean->limit == doctest::Approx(0.15 * crown->z()));
   }
+}
+
+TEST_CASE("a line whose anchor gives way early made a piece bear less than without it: now it is not counted on") {
+  Event event;
+  event.assumptions["stake-hold-grass"] = 0;  // the first pull has them out
+  Area area = lawn();
+  area.site.gust_m_s = 4;
+  const Piece column = built_of("column", {});
+  const PlacedPiece alone = placed_with({});
+  const PlacedPiece tied = placed_with({stake("front-1", 0, -1.5), stake("back-1", 0, 1.5)});
+  const PieceStanding without = stand(event, area, alone, column, {{}, false});
+  const PieceStanding with = stand(event, area, tied, column, {{}, false});
+  REQUIRE(without.limit_gust_m_s > 1);
+  CHECK(with.limit_gust_m_s == without.limit_gust_m_s);
+  CHECK(with.verdict == without.verdict);
+  REQUIRE(with.not_counted.size() == 2);
+  CHECK(with.not_counted[0].find("is not counted on") != std::string::npos);
+  CHECK(with.lines.empty());
+}
+
+TEST_CASE("a garland indoors whose hooks bear more than they hold was called fine: now it is not to stand") {
+  Event event;
+  event.assumptions["hook-hold"] = 0.1;
+  Area room = lawn(Ground::carpet);
+  room.site.surroundings = Surroundings::indoors;
+  const Piece garland = built_of("garland", {{"backing", Value::of_text(Kind::choice, "hooks")}});
+  const PlacedPiece placed = placed_with({});
+  const PieceStanding answer = stand(event, room, placed, garland);
+  REQUIRE(answer.converged);
+  CHECK(worst_of(answer.checks)->code == "hook");
+  CHECK(answer.verdict == Verdict::no);
+}
+
+TEST_CASE("when its work is used up a case answers that no rest was found, and nothing stands by that") {
+  const Event event;
+  const Area area = lawn();
+  const Piece arch = built_of("arch", {{"rod-diameter", length_of(0.012)}});
+  const PlacedPiece placed = placed_with({});
+  StandingCase its(event, area, placed, arch);
+  its.bound_work(5);
+  CHECK_FALSE(its.at_rest().stands);
+  CHECK(its.at_rest().reason.find("bound on the work") != std::string::npos);
+  CHECK(limit_of(its).gust_m_s == 0);
 }
 
 TEST_CASE("losing one of two crown lines leaves little, and that is said") {
@@ -229,7 +284,44 @@ TEST_CASE("losing one of two crown lines leaves little, and that is said") {
   for (const WithoutLine& lost : answer.without) CHECK(lost.limit_gust_m_s < 0.7 * answer.limit_gust_m_s);
   CHECK(answer.watch_m_s == doctest::Approx(0.6 * answer.limit_gust_m_s));
   CHECK(answer.take_down_m_s == doctest::Approx(0.8 * answer.limit_gust_m_s));
-  CHECK(action_level_m_s(30, 0.8) == beaufort_5_top_m_s);
+  // At the top of Beaufort 5 at the latest; watched in the same proportion before that: 0.6/0.8 of it.
+  CHECK(action_level_m_s(30, 0.8, 0.8) == doctest::Approx(beaufort_5_top_m_s));
+  CHECK(action_level_m_s(30, 0.6, 0.8) == doctest::Approx(0.75 * beaufort_5_top_m_s));
+}
+
+TEST_CASE("advice for all pieces at once is that for each alone, and its limits are those of the pieces so tied") {
+  // Most sets are given up at the first gust in which they fail, alike pieces are advised once, and on all threads.
+  Event event;
+  Area area = lawn();
+  area.site.gust_m_s = 9;
+  BuiltEvent built;
+  for (const auto& [id, type] : {std::pair{"p1", "column"}, {"p2", "arch"}, {"p3", "column"}}) {
+    PlacedPiece placed;
+    placed.id = id;
+    area.pieces.emplace_back(placed);
+    auto piece = std::make_shared<BuiltPiece>();
+    piece->status = Status::ok;
+    piece->piece = built_of(type, {});
+    built[id] = piece;
+  }
+  event.areas.emplace_back(area);
+  const auto answers = stand_all(event, built, {{}, false});
+  const auto all = advise_all(event, built, answers);
+  REQUIRE(all.size() == 3);
+  for (std::size_t i = 0; i < 3; ++i) {
+    const PlacedPiece& placed = *area.pieces[i];
+    const Piece& piece = built.at(placed.id)->piece;
+    const auto alone = best_lines(event, area, placed, piece, 9, answers[i].limit_gust_m_s);
+    REQUIRE(alone.size() == all[i].size());
+    REQUIRE_FALSE(alone.empty());
+    for (std::size_t k = 0; k < alone.size(); ++k) {
+      CHECK(alone[k].lines == all[i][k].lines);
+      CHECK(alone[k].limit_gust_m_s == all[i][k].limit_gust_m_s);
+      CHECK(alone[k].limit_gust_m_s > answers[i].limit_gust_m_s);
+      const Piece loaded = with_ballast(piece, alone[k].ballast_kg.value_or(0));
+      CHECK(limit_of(loaded, alone[k].lines, area) == alone[k].limit_gust_m_s);
+    }
+  }
 }
 
 TEST_CASE("advised lines stand where the site lets them, and bear more than none") {

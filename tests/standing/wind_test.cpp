@@ -67,6 +67,11 @@ TEST_CASE("a wind is named by where it comes from, for one who faces the piece")
   CHECK(wind_words(359) == "from the left");
 }
 
+TEST_CASE("a speed is told in miles an hour, kilometres an hour and metres a second") {
+  // By definition 1 mph = 0.44704 m/s: 10.7 m/s are 23.9 mph and 38.52 km/h.
+  CHECK(speed_words(10.7) == "23.9 mph (38.5 km/h, 10.7 m/s)");
+}
+
 TEST_CASE("only the wind across a member pushes it, and square on it") {
   const Vec3 way = wind_way(0);
   // 60° from the wind: cos² of the angle between wind and the normal, by hand.
