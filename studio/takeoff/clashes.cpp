@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "sdk/number.hpp"
@@ -84,12 +85,18 @@ Clash clash_of(std::vector<Sphere> first, std::vector<Sphere> second) {
 
 std::string name_of(const PlacedPiece& piece) { return quoted(piece.name.empty() ? piece.id : piece.name); }
 
-/// Along x or y, whichever is shorter, until the boxes are apart.
-std::string remedy_for(const Standing& a, const Standing& b) {
-  const Vec3 forth = a.most() - b.least(), back = b.most() - a.least();
-  const double along = std::min(forth.x(), back.x()), deep = std::min(forth.y(), back.y());
-  return "Move one of them by " + print_at_least(std::min(along, deep)) +
-         (deep <= along ? " to the back or the front" : " to the side") + ", and nothing touches.";
+/// Whichever way `piece` is clear of `other` soonest: until the boxes are apart.
+std::string remedy_for(const Standing& piece, const Standing& other) {
+  struct Way {
+    double by_m;
+    const char* word;
+  };
+  const Vec3 down = piece.most() - other.least(), up = other.most() - piece.least();
+  const Way ways[] = {
+      {up.y(), "to the back"}, {down.y(), "to the front"}, {down.x(), "to the left"}, {up.x(), "to the right"}};
+  const Way& shortest = *std::ranges::min_element(ways, {}, &Way::by_m);
+  return "Move it by " + print_at_least(shortest.by_m) + " " + shortest.word + ", or the other as far the other way, " +
+         "and nothing touches.";
 }
 
 std::string text_about(const Standing& other, const Clash& clash, Units units) {
@@ -110,8 +117,9 @@ void check_area(const Area& area, const BuiltEvent& built, Units units, Findings
       if ((least.array() >= most.array()).any()) continue;
       const Clash clash = clash_of(reaching_into(pieces[i], least, most), reaching_into(pieces[k], least, most));
       if (clash.balloons <= clash_balloons || ++found > most_listed) continue;
-      findings.push_back({Weight::warning, "pieces-clash", area.id, pieces[i].placed.id, "",
-                          text_about(pieces[k], clash, units), remedy_for(pieces[i], pieces[k])});
+      for (const auto& [one, other] : {std::pair(i, k), std::pair(k, i)})
+        findings.push_back({Weight::warning, "pieces-clash", area.id, pieces[one].placed.id, "",
+                            text_about(pieces[other], clash, units), remedy_for(pieces[one], pieces[other])});
     }
   if (found > most_listed)
     findings.push_back({Weight::warning, "pieces-clash", area.id, "", "",

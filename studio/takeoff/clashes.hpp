@@ -14,8 +14,8 @@ inline constexpr double clash_press = 0.18;
 inline constexpr int clash_balloons = 4;
 
 /// A warning "pieces-clash" for every two pieces of an area of which more than `clash_balloons` balloons together press
-/// deeper than `clash_press` into one of the other piece. It stands under the piece that the area lists first, names the
-/// other, and says how many balloons, how deep, and how far to move one piece so that nothing touches. Balloons count
+/// deeper than `clash_press` into one of the other piece. It stands under each of the two, names the other, and
+/// says how many balloons, how deep, and which way and how far to move the piece so that nothing touches. Balloons count
 /// as spheres, frames and plates are not looked at. Pieces that are hidden, refused or of a missing type are passed
 /// over; of more than ten pairs in one area the rest is told as a number.
 Findings check_clashes(const Event& event, const BuiltEvent& built);

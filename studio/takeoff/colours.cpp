@@ -8,7 +8,9 @@
 #include <string>
 #include <string_view>
 
+#include "sdk/number.hpp"
 #include "sdk/pattern.hpp"
+#include "studio/colour/difference.hpp"
 #include "studio/model/near_word.hpp"
 #include "studio/takeoff/count.hpp"
 
@@ -72,11 +74,6 @@ std::optional<Uses> uses_of(const PlacedPiece& piece, const BuiltEvent& built) {
   return std::nullopt;
 }
 
-/// "A"; slots beyond Z come only out of a damaged file.
-std::string name_of_slot(std::size_t slot) {
-  return slot < 26 ? std::string(1, slot_letter(static_cast<std::uint32_t>(slot))) : std::to_string(slot + 1);
-}
-
 class PieceCheck {
  public:
   PieceCheck(const Area& area, const PlacedPiece& piece, const std::vector<Palette>& palettes, Findings& findings)
@@ -86,6 +83,22 @@ class PieceCheck {
     say(Weight::problem, "slot-without-colour", slot,
         "has no colour; " + std::to_string(balloons) + (balloons == 1 ? " balloon is" : " balloons are") + " of it.",
         "Choose one from a palette.");
+  }
+  /// One slot held against the ones after it.
+  void look_alike(const std::vector<std::size_t>& slots) {
+    for (std::size_t i = 0; i < slots.size(); ++i)
+      for (std::size_t j = i + 1; j < slots.size(); ++j) {
+        const Colour* const one = colour_of(slots[i]);
+        const Colour* const other = colour_of(slots[j]);
+        if (one == nullptr || other == nullptr || piece_.colours[slots[i]] == piece_.colours[slots[j]]) continue;
+        const Srgb a{one->red, one->green, one->blue}, b{other->red, other->green, other->blue};
+        const std::string pair = one->name + ") and slot " + slot_name(slots[j]) + " (" + other->name + ")";
+        if (const double apart = ciede2000(a, b); apart < apart_across_a_room)
+          say(Weight::warning, "slots-look-alike", slots[i],
+              "(" + pair + " look nearly alike: their difference is " + print_fixed(apart, 1) + ", and " +
+                  print_fixed(apart_across_a_room, 0) + " is told apart across a room.",
+              "Choose another colour for one of them.");
+      }
   }
   void reference(std::size_t slot, const ColourReference& wanted, Weight weight) {
     const Palette* palette = find_palette(palettes_, wanted.palette);
@@ -100,9 +113,13 @@ class PieceCheck {
 
  private:
   void say(Weight weight, const char* code, std::size_t slot, const std::string& text, std::string remedy) {
-    const std::string name = name_of_slot(slot);
+    const std::string name = slot_name(slot);
     findings_.push_back(
         {weight, code, area_.id, piece_.id, "slot " + name, "Slot " + name + " " + text, std::move(remedy)});
+  }
+
+  const Colour* colour_of(std::size_t slot) const {
+    return slot < piece_.colours.size() ? find_colour(palettes_, piece_.colours[slot]) : nullptr;
   }
 
   const Area& area_;
@@ -119,8 +136,12 @@ void check_piece(const PlacedPiece& piece, const BuiltEvent& built, PieceCheck c
       check.reference(slot, piece.colours[slot], has_balloons ? Weight::problem : Weight::warning);
   }
   if (!uses) return;
-  for (const auto& [slot, balloons] : *uses)
+  std::vector<std::size_t> used;
+  for (const auto& [slot, balloons] : *uses) {
+    used.push_back(slot);
     if (slot >= piece.colours.size() || piece.colours[slot] == ColourReference{}) check.without_colour(slot, balloons);
+  }
+  check.look_alike(used);
 }
 
 }  // namespace

@@ -10,6 +10,8 @@
 
 #include "sdk/pattern.hpp"
 #include "studio/takeoff/order.hpp"
+#include "studio/takeoff/placing.hpp"
+#include "studio/takeoff/spares.hpp"
 
 namespace quadrille {
 namespace {
@@ -17,15 +19,12 @@ namespace {
 // No piece can have more balloons than this; a file that claims more cannot be meant.
 constexpr std::int64_t most_of_a_line = 1'000'000'000;
 
-// Letters of the alphabet; a slot beyond comes only out of a damaged file and is counted in the whole, not by slot.
-constexpr std::uint32_t most_lettered = 26;
-
-/// What makes two balloons stand on one line; sorted as the list is.
-using LineKey = std::tuple<std::string, std::string, double, std::int64_t, std::string>;
+/// What makes two balloons stand on one line; sorted as the list is. Slots without a colour keep apart by their name.
+using LineKey = std::tuple<std::string, std::string, std::string, double, std::int64_t>;
 
 LineKey key_of(const BalloonLine& line) {
-  return {line.colour.palette, line.colour.colour, line.nominal_in, std::llround(line.inflated_m * 1000),
-          line.colour_name};
+  return {line.colour.palette, line.colour.colour, line.colour_name, line.nominal_in,
+          std::llround(line.inflated_m * 1000)};
 }
 
 using Lines = std::map<LineKey, BalloonLine>;
@@ -54,15 +53,11 @@ std::vector<SupplyLine> values_of(Supplies supplies) {
   return list;
 }
 
-std::string name_of_slot(std::uint32_t slot) {
-  return slot < most_lettered ? std::string(1, slot_letter(slot)) : std::to_string(slot + 1);
-}
-
 BalloonLine line_of(const PlacedPiece& piece, std::uint32_t slot, std::span<const Palette> palettes) {
   BalloonLine line;
   if (slot < piece.colours.size()) line.colour = piece.colours[slot];
   if (line.colour == ColourReference{}) {
-    line.colour_name = "no colour (slot " + name_of_slot(slot) + ")";
+    line.colour_name = "no colour (slot " + slot_name(slot) + ")";
   } else if (const Colour* colour = find_colour(palettes, line.colour)) {
     line.colour_name = colour->name;
   } else {
@@ -101,26 +96,28 @@ void count_balloons(PieceCount& count, const Counts& counts, const PlacedPiece& 
     line.used = balloons;
     add(lines, line);
     count.balloons += balloons;
-    if (slot >= most_lettered) continue;
+    if (slot >= most_lettered) continue;  // counted in the whole, not by slot
     if (count.by_slot.size() <= slot) count.by_slot.resize(std::size_t{slot} + 1, 0);
     count.by_slot[slot] += balloons;
   }
   count.lines = values_of(std::move(lines));
 }
 
-void count_supplies(PieceCount& count, const Piece& piece) {
+void count_supplies(PieceCount& count, const PlacedPiece& placed, const Piece& piece, const Area& area,
+                    const House& house) {
   Supplies supplies;
   for (const Supply& supply : piece.supplies) add(supplies, {supply.key, supply.label, supply.unit, supply.quantity});
+  for (const SupplyLine& supply : placing_supplies(placed, piece, area, house)) add(supplies, supply);
   count.supplies = values_of(std::move(supplies));
 }
 
-PieceCount count_piece(const PlacedPiece& piece, const std::string& area, const BuiltEvent& built,
-                       std::span<const Palette> palettes) {
+PieceCount count_piece(const PlacedPiece& piece, const Area& area, const BuiltEvent& built,
+                       std::span<const Palette> palettes, const House& house) {
   PieceCount count;
   count.id = piece.id;
   count.name = piece.name;
   count.type = piece.type;
-  count.area = area;
+  count.area = area.id;
   const auto found = built.find(piece.id);
   if (found == built.end() || !found->second) {
     count.as_last_calculated = piece.last_built.has_value();
@@ -131,7 +128,7 @@ PieceCount count_piece(const PlacedPiece& piece, const std::string& area, const 
   } else if (found->second->status == Status::ok) {
     const Piece& content = found->second->piece;
     count_balloons(count, summed(content), piece, palettes);
-    count_supplies(count, content);
+    count_supplies(count, piece, content, area, house);
     count.clusters = static_cast<std::int64_t>(content.clusters.size());
   } else {
     count.not_built = true;
@@ -151,14 +148,14 @@ std::vector<LastBuilt::Count> counts_of(const Piece& piece) {
 }
 
 EventCount count_event(const Event& event, const BuiltEvent& built, std::span<const Palette> palettes,
-                       const SpareRule& rule) {
+                       const House& house) {
   EventCount count;
   Lines lines;
   Supplies supplies;
   for (const auto& area : event.areas)
     for (const auto& piece : area->pieces) {
       if (piece->hidden) continue;
-      count.pieces.push_back(count_piece(*piece, area->id, built, palettes));
+      count.pieces.push_back(count_piece(*piece, *area, built, palettes, house));
       const PieceCount& last = count.pieces.back();
       for (const BalloonLine& line : last.lines) add(lines, line);
       for (const SupplyLine& supply : last.supplies) add(supplies, supply);
@@ -166,8 +163,19 @@ EventCount count_event(const Event& event, const BuiltEvent& built, std::span<co
     }
   count.balloons = values_of(std::move(lines));
   count.supplies = values_of(std::move(supplies));
-  fill_in_order(count.balloons, palettes, rule);
+  count.bags = fill_in_order(count.balloons, palettes, house);
+  double enough = 1, enough_with_packs = 1;
+  for (const BalloonBag& bag : count.bags) {
+    enough *= 1 - chance_of_running_short(bag.used, bag.spares, bag.failure_rate);
+    enough_with_packs *= 1 - chance_of_running_short(bag.used, bag.order + bag.on_hand - bag.used, bag.failure_rate);
+  }
+  count.short_chance = 1 - enough;
+  count.short_chance_with_packs = 1 - enough_with_packs;
   return count;
+}
+
+EventCount count_event(const Event& event, const BuiltEvent& built, std::span<const Palette> palettes) {
+  return count_event(event, built, palettes, standard_house(event.currency));
 }
 
 }  // namespace quadrille

@@ -7,12 +7,12 @@
 #include <string_view>
 #include <utility>
 
+#include "sdk/pattern.hpp"
 #include "studio/takeoff/count.hpp"
 
 namespace quadrille {
 namespace {
 
-constexpr std::size_t most_lettered = 26;  // slots that a file has letters for
 constexpr double largest_m = 100'000, largest_nominal_in = 1'000;
 
 double whole_millimetres(double metres) { return std::nearbyint(metres * 1000) / 1000; }

@@ -24,4 +24,8 @@ std::int64_t spares_if_sound(std::int64_t balloons, const SpareRule& rule);
 /// distribution. This is the number to order; it is never below spares_if_sound.
 std::int64_t spares_to_order(std::int64_t balloons, const SpareRule& rule);
 
+/// Chance that of balloons + spares, all of which may fail, fewer than `balloons` are sound: what spares_to_order keeps
+/// within short_chance. 0 for no balloons, 1 for negative spares with balloons; throws as above. Good to 1e-12.
+double chance_of_running_short(std::int64_t balloons, std::int64_t spares, double failure_rate);
+
 }  // namespace quadrille

@@ -102,8 +102,9 @@ TEST_CASE("supplies add up by key within one unit only") {
 
 TEST_CASE("inflated diameters are told apart by the millimetre, and share their packs") {
   // 0.2286 m (9 in) and 0.2290 m both round to 229 mm; 0.2540 m (10 in) is another line.
-  // 9 in: 48 + 3 spares = 51 brick; 10 in: 24 + 2 = 26; together 77, one pack of 100, bought on the first line.
-  // Spares as above: of 48 P(≤ 2) = 0.9216, P(≤ 3) = 0.9810; of 24 P(≤ 1) = 0.9114, P(≤ 2) = 0.9852.
+  // One bag of 72, and its spares as above: P(0) = 0.98^72 = 0.23350, then 0.33624, 0.24546, 0.12109: P(≤ 2) = 0.8152,
+  // P(≤ 3) = 0.9363, P(≤ 4) = 0.9363 + 0.12109 · 75/4 · 0.02 = 0.9817: 4 spares, shared out 48 : 24 as 2.67 : 1.33, so 3
+  // and 1. 9 in: 51 brick; 10 in: 25; together 76, one pack of 100, bought on the first line.
   const std::vector<ColourReference> brick{{"fair", "brick"}, {"fair", "brick"}};
   const auto event = event_of({placed("p1", brick), placed("p2", brick), placed("p3", brick)});
   const BuiltEvent built{
@@ -112,14 +113,23 @@ TEST_CASE("inflated diameters are told apart by the millimetre, and share their 
   REQUIRE(count.balloons.size() == 2);
   CHECK(count.balloons[0] ==
         BalloonLine{11, 0.229, {"fair", "brick"}, "Brick", 48, 3, 0, 100, 1, 100, {{100, 1, 900}}});
-  CHECK(count.balloons[1] == BalloonLine{11, 0.254, {"fair", "brick"}, "Brick", 24, 2, 0, 100, 0, 0, {}});
+  CHECK(count.balloons[1] == BalloonLine{11, 0.254, {"fair", "brick"}, "Brick", 24, 1, 0, 100, 0, 0, {}});
+  REQUIRE(count.bags.size() == 1);
+  CHECK(count.bags[0].used == 72);
+  CHECK(count.bags[0].spares == 4);
+  CHECK(count.bags[0].order == 100);
+  CHECK(count.bags[0].cost_minor == 900);
+  CHECK(count.bags[0].lines == 2);
 }
 
 TEST_CASE("a size that the palette does not sell is ordered by the balloon") {
   const auto event = event_of({placed("p1", brick_and_cream)});
   auto built = arch_of_quads(1, 0.28);
   for (Balloon& balloon : built->piece.balloons) balloon.nominal_in = 16;
-  const EventCount count = count_event(event, {{"p1", built}}, palettes, {0, 0.05});
+  House house;
+  house.failures = {{0, std::nullopt, 0, {}}};
+  const EventCount count = count_event(event, {{"p1", built}}, palettes, house);
+  CHECK_FALSE(count.bags[0].cost_minor.has_value());
   CHECK(count.balloons[0] == BalloonLine{16, 0.28, {"fair", "brick"}, "Brick", 2, 0, 0, 0, 0, 2, {}});
 }
 

@@ -79,7 +79,7 @@ TEST_CASE("never dearer than trying everything, and always enough") {
   const auto pick = [&](int least, int most) {
     return static_cast<std::int64_t>(random() % static_cast<unsigned>(most - least + 1)) + least;
   };
-  for (int round = 0; round < 3000; ++round) {
+  for (int round = 0; round < 5000; ++round) {
     std::vector<Pack> offers;
     const auto sizes = pick(1, 3);
     for (std::int64_t i = 0; i < sizes; ++i) offers.push_back({11, pick(2, 12), pick(0, 40)});

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "sdk/number.hpp"
+#include "tests/reference_table.hpp"
 
 namespace quadrille {
 namespace {
@@ -85,6 +86,27 @@ TEST_CASE("more care, more failures and more balloons never need fewer spares") 
     const auto spares = spares_to_order(balloons, {0.03, 0.05});
     CHECK(spares >= last);
     last = spares;
+  }
+}
+
+TEST_CASE("the chance of running short is what the spares keep it to") {
+  // By hand, two balloons that fail with 0.1 and one spare: short when two or three of three fail,
+  // 3 · 0.01 · 0.9 + 0.001 = 0.028. Without a spare 1 − 0.81 = 0.19.
+  CHECK(chance_of_running_short(2, 1, 0.1) == doctest::Approx(0.028));
+  CHECK(chance_of_running_short(2, 0, 0.1) == doctest::Approx(0.19));
+  CHECK(chance_of_running_short(2, -1, 0.1) == 1);
+  CHECK(chance_of_running_short(0, 0, 0.1) == 0);
+  CHECK(chance_of_running_short(66, 0, 0) == 0);
+  // Source: the table's P_enough_with_negbinom and P_enough_one_fewer, see its first line.
+  const ReferenceTable table("binomial.csv");
+  for (std::size_t row = 0; row < table.rows(); ++row) {
+    const auto balloons = static_cast<std::int64_t>(table.number(row, "n"));
+    const auto spares = static_cast<std::int64_t>(table.number(row, "spares_if_spares_fail_too"));
+    const double rate = table.number(row, "p_fail");
+    CAPTURE(row);
+    CHECK(std::abs(chance_of_running_short(balloons, spares, rate) -
+                   (1 - table.number(row, "P_enough_with_negbinom"))) < 1e-8);
+    if (spares > 0) CHECK(chance_of_running_short(balloons, spares - 1, rate) > 1 - table.number(row, "confidence"));
   }
 }
 
