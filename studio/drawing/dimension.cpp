@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "studio/drawing/sheet_style.hpp"
+#include "studio/paint/style.hpp"
 #include "studio/paint/text.hpp"
 
 namespace quadrille {
@@ -24,9 +24,12 @@ TextStyle turned_style() {
   return style;
 }
 
-/// A figure longer than its line begins at the line's foot and stands out above, never below.
+/// What the ring takes of a height's figure.
+double ring_room(const HeightLine& line) { return line.ring.empty() ? 0 : 2 * ring_half_width(line.ring) + ring_gap; }
+
+/// Of the figure and its ring. One longer than its line begins at the line's foot and stands out above, never below.
 Rect figure_box(const HeightLine& line) {
-  const double length = text_width(line.text, turned_style());
+  const double length = text_width(line.text, turned_style()) + ring_room(line);
   const double y = std::min((line.top + line.bottom - length) / 2, line.bottom - 1 - length);
   return {line.x - 0.4 - dimension_text_height, y, dimension_text_height, length};
 }
@@ -43,15 +46,19 @@ double ring_half_width(const std::string& number) {
   return std::max(ring_radius, text_width(number, ring_style()) / 2 + 0.9);
 }
 
-void add_ring(Marks& marks, Part part, Point2 c, const std::string& number) {
+void add_ring(Marks& marks, Part part, Point2 c, const std::string& number, bool turned) {
   const double half = ring_half_width(number), r = ring_radius;
   PathSteps ring = circle_path(c, r);
   // The two halves are moved apart: the first and last quarter of the circle belong to the right one.
+  const auto apart = [&](double at, double middle) { return at < middle ? r - half : at > middle ? half - r : 0; };
   for (PathStep& s : ring)
-    for (Point2* p : {&s.to, &s.first, &s.second}) p->x += p->x < c.x ? r - half : p->x > c.x ? half - r : 0;
+    for (Point2* p : {&s.to, &s.first, &s.second})
+      (turned ? p->y : p->x) += turned ? apart(p->y, c.y) : apart(p->x, c.x);
   marks.push_back(shape_mark(part, std::move(ring), ink_paper, {ink_text, mm_line, {}, false}));
-  marks.push_back(
-      text_mark(part, {c.x - half + 0.1, c.y - r + 0.1, 2 * half - 0.2, 2 * r - 0.2}, number, ring_style()));
+  TextStyle style = ring_style();
+  style.turned = turned;
+  const double across = (turned ? r : half) - 0.1, down = (turned ? half : r) - 0.1;
+  marks.push_back(text_mark(part, {c.x - across, c.y - down, 2 * across, 2 * down}, number, style));
 }
 
 Span label_span(double from, double to, double width, double least, double most, bool leftwards) {
@@ -104,8 +111,12 @@ void add_height_dimension(Marks& marks, const HeightLine& line, const Ink& groun
   marks.push_back(line_mark(Part::dimension, {line.x, line.top}, {line.x, line.bottom}, mm_hair));
   add_tick(marks, {line.x, line.top});
   add_tick(marks, {line.x, line.bottom});
-  const Rect box = figure_box(line);
+  Rect box = figure_box(line);
   marks.push_back(filled_mark(Part::dimension, rect_path({box.x, box.y - 0.4, box.width, box.height + 0.8}), ground));
+  if (!line.ring.empty())
+    add_ring(marks, Part::dimension, {box.x + box.width / 2, box.bottom() - ring_half_width(line.ring)}, line.ring,
+             true);
+  box.height -= ring_room(line);
   marks.push_back(text_mark(Part::dimension, box, line.text, turned_style()));
 }
 

@@ -37,6 +37,7 @@ struct HeightLine {
   double top = 0, bottom = 0, x = 0;
   std::string text;
   std::vector<double> from_x;  ///< where the extension line at the top begins; none: there is no such line
+  std::string ring = {};       ///< the number of the piece it belongs to, before the figure; or empty
 };
 
 /// What the line takes of the page with its figure; extension lines are not counted.
@@ -49,7 +50,8 @@ void add_height_dimension(Marks& marks, const HeightLine& line, const Ink& groun
 void add_height_extension(Marks& marks, const HeightLine& line);
 
 /// The number of a piece about `centre`, in a ring of 2.1 mm or, where it has three digits, a longer one.
-void add_ring(Marks& marks, Part part, Point2 centre, const std::string& number);
+/// `turned`: to be read from the right side of the page.
+void add_ring(Marks& marks, Part part, Point2 centre, const std::string& number, bool turned = false);
 
 /// Half of how far the ring of this number reaches along the line [mm].
 double ring_half_width(const std::string& number);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "studio/drawing/line_scene.hpp"
 #include "studio/drawing/site_scene.hpp"
 
 namespace quadrille {
@@ -100,6 +101,20 @@ void find_crown(const Piece& built, double x_m, ScenePiece& piece) {
   piece.crown_left_m = left <= right ? left : middle, piece.crown_right_m = left <= right ? right : middle;
 }
 
+/// What hangs higher than this is not standing; lower, it is a foot without a plate.
+constexpr double least_underside_m = 0.3;
+
+/// How high over the floor balloons, frame and feet begin, and where.
+void find_underside(const Piece& built, double x_m, ScenePiece& piece) {
+  double lowest = 1e300, at = 0;
+  const auto add = [&](double x, double z) {
+    if (std::isfinite(x) && std::isfinite(z) && z < lowest) lowest = z, at = x_m + x;
+  };
+  for (const Balloon& b : built.balloons) add(b.centre.x(), b.centre.z() - b.diameter_m / 2);
+  for (const Vec3& node : built.frame.nodes) add(node.x(), node.z());
+  if (lowest < 1e300 && lowest > least_underside_m) piece.underside_m = lowest, piece.lowest_x_m = at;
+}
+
 std::optional<Opening> placed_opening(const Piece& built, double x_m) {
   auto opening = opening_of(built);
   if (!opening || !std::isfinite(x_m)) return std::nullopt;
@@ -122,12 +137,14 @@ std::string refusal_of(const Piece& built) {
 
 ScenePiece piece_of(const PlacedPiece& placed, const BuiltPiece* built) {
   ScenePiece piece{placed.id, placed.name, Shown::built, {}, true, {}};
+  piece.depth_m = placed.y_m;
   if (built && built->status == Status::ok) {
     const Box& box = built->box;
     piece.extent = {placed.x_m + box.least.x(), placed.x_m + box.most.x(), std::min(0.0, box.least.z()), box.most.z()};
     piece.plates = plates_of(built->piece, placed.x_m);
     piece.opening = placed_opening(built->piece, placed.x_m);
     find_crown(built->piece, placed.x_m, piece);
+    find_underside(built->piece, placed.x_m, piece);
     return piece;
   }
   piece.extent = box_of(placed, piece.size_known);
@@ -149,6 +166,21 @@ double figure_place(const Scene& scene, const std::optional<Extent>& pieces) {
   return room_right < figure_width_m / 2 && room_left > figure_width_m / 2 ? left : right;
 }
 
+/// Sets the photo behind the scene, which grows by a part of it. Alone in its area it is all that there is to see.
+void add_backdrop(const Backdrop& backdrop, bool alone, Scene& scene) {
+  const double right = backdrop.x_m + backdrop.width_m(), top = backdrop.z_m + backdrop.height_m();
+  if (backdrop.hidden || !std::isfinite(right) || !std::isfinite(top)) return;
+  scene.backdrop = {backdrop.picture, {backdrop.x_m, right, backdrop.z_m, top}, backdrop.fade};
+  if (alone) {
+    scene.extent = around(scene.extent, scene.backdrop->extent);
+    return;
+  }
+  const Extent rest = scene.extent, photo = scene.backdrop->extent;
+  scene.extent.left = std::min(rest.left, std::max(photo.left, rest.left - photo_surroundings_m));
+  scene.extent.right = std::max(rest.right, std::min(photo.right, rest.right + photo_surroundings_m));
+  scene.extent.top = std::max(rest.top, std::min(photo.top, rest.top + photo_surroundings_m));
+}
+
 }  // namespace
 
 Extent around(const Extent& a, const Extent& b) {
@@ -156,6 +188,12 @@ Extent around(const Extent& a, const Extent& b) {
 }
 
 Extent ScenePiece::standing() const { return plates ? around(extent, *plates) : extent; }
+
+Extent ScenePiece::body() const {
+  Extent e = standing();
+  if (hangs()) e.floor = underside_m;
+  return e;
+}
 
 bool ScenePiece::plates_stand_out() const {
   constexpr double least = 0.005;
@@ -203,6 +241,8 @@ Scene scene_of(const Area& area, const BuiltEvent& built, std::span<const Palett
   if (scene.wall) scene.extent = around(scene.extent, *scene.wall);
   if (all) scene.extent = around(scene.extent, *all);
   add_site(area, scene);
+  add_lines(area, built, scene);
+  if (area.backdrop) add_backdrop(*area.backdrop, scene.pieces.empty() && !scene.wall, scene);
   std::stable_sort(scene.items.begin(), scene.items.end(), [](const SceneItem& a, const SceneItem& b) {
     return comparable(a.depth_m) > comparable(b.depth_m);
   });

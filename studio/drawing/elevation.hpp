@@ -62,9 +62,18 @@ struct SceneStanding {
   std::size_t structure = 0;
 };
 
+/// A securing line from its tie point to its anchor.
+struct SceneLine {
+  Point2 from_m, to_m;  ///< (x, z)
+  AnchorKind anchor = AnchorKind::stake;
+  bool in_plane = true;  ///< false where the anchor lies before or behind the tie point
+  bool cut_off = false;  ///< it ends where the drawing does, short of its anchor
+  std::size_t piece = 0;
+};
+
 struct SceneItem {
   double depth_m = 0;  ///< of its centre
-  std::variant<SceneBalloon, SceneRod, ScenePlate, SceneBox, SceneStanding> shape;
+  std::variant<SceneBalloon, SceneRod, ScenePlate, SceneBox, SceneStanding, SceneLine> shape;
 };
 
 /// How far a piece could be drawn.
@@ -83,17 +92,23 @@ struct ScenePiece {
   std::optional<Extent> plates = {};           ///< around its base plates; nothing where it has none
   std::optional<Opening> opening = {};         ///< in the area's x
   double crown_left_m = 0, crown_right_m = 0;  ///< the outermost places at which it reaches its height
-  Extent standing() const;                     ///< around balloons, frame and plates
-  bool plates_stand_out() const;               ///< by half a centimetre or more, to the left or the right
+  double depth_m = 0;                          ///< of its place, from the front line
+  double underside_m = 0,
+         lowest_x_m = 0;  ///< how high over the floor it hangs, and where it does so lowest; 0 = it stands
+  bool hangs() const { return underside_m > 0; }
+  Extent body() const;            ///< standing(), but from the underside of what hangs
+  Extent standing() const;        ///< around balloons, frame and plates
+  bool plates_stand_out() const;  ///< by half a centimetre or more, to the left or the right
 };
 
-/// A structure of the site. The event knows its place and height; how wide it is drawn is by eye.
+/// A structure of the site. It is as wide as the event says, or by eye where that says nothing.
 struct SceneStructure {
   std::string name;
   StructureKind kind = StructureKind::other;
   double x_m = 0, half_width_m = 0;
   double height_m = 0;        ///< 0 = not known
   double drawn_height_m = 0;  ///< less than the height where it is broken off to keep the drawing small
+  bool width_known = false;
   bool is_broken_off() const { return drawn_height_m != height_m; }
   double beam_depth_m() const { return kind == StructureKind::beam ? 0.15 : 0; }  ///< above its height, by eye
   Extent extent() const { return {x_m - half_width_m, x_m + half_width_m, 0, drawn_height_m + beam_depth_m()}; }
@@ -111,22 +126,32 @@ struct SceneFarOff {
   double beyond_m = 0;
 };
 
+/// The photo behind everything; it may reach beyond the scene's extent.
+struct SceneBackdrop {
+  Shared<StoredPicture> picture;
+  Extent extent;
+  double fade = 0;  ///< towards white paper, 0 to 1
+};
+
 struct Scene {
-  std::vector<ScenePiece> pieces;  ///< those not hidden, in the order of the area
-  std::vector<SceneItem> items;    ///< far to near
+  std::vector<ScenePiece> pieces;         ///< those not hidden, in the order of the area
+  std::vector<SceneItem> items;           ///< far to near
+  std::optional<SceneBackdrop> backdrop;  ///< unless the area has none, or it is hidden
   std::optional<Extent> wall;
   std::optional<Extent> pieces_extent;  ///< around all pieces of known size and their plates; nothing without one
   std::vector<SceneStructure> structures;
   std::vector<SceneWalkway> walkways;
   std::vector<SceneFarOff> far_off;
   double figure_x_m = 0;  ///< where the standing figure stands, beside the pieces
-  Extent extent;          ///< around everything, the figure too
+  Extent extent;          ///< around everything, the figure too; of the photo no more than surroundings of the rest
 };
 
 /// Height of the standing figure [m].
 inline constexpr double figure_height_m = 1.75;
 /// Thickness at which a base plate is drawn [m]; by eye, since the contract gives a plate none.
 inline constexpr double plate_thickness_m = 0.012;
+/// How much of the photo beside and above what stands there belongs to the drawing [m].
+inline constexpr double photo_surroundings_m = 0.6;
 /// Room that the figure takes along the wall [m].
 inline constexpr double figure_width_m = 0.52;
 

@@ -7,7 +7,7 @@
 
 #include "sdk/number.hpp"
 #include "sdk/units.hpp"
-#include "studio/drawing/sheet_style.hpp"
+#include "studio/paint/style.hpp"
 #include "studio/paint/text.hpp"
 
 namespace quadrille {

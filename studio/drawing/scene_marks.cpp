@@ -5,8 +5,10 @@
 #include <utility>
 
 #include "sdk/pattern.hpp"
+#include "studio/drawing/anchor_marks.hpp"
 #include "studio/drawing/figure.hpp"
 #include "studio/drawing/site_marks.hpp"
+#include "studio/paint/style.hpp"
 #include "studio/paint/text.hpp"
 
 namespace quadrille {
@@ -48,14 +50,33 @@ void add_shape(const ScenePlate& plate, const Placement& at, const SceneLook&, M
       shape_mark(Part::drawing, rect_path(rect), {0.55, 0.56, 0.58, 1}, {{0.35, 0.36, 0.38, 1}, 0.13, {}, false}));
 }
 
+void add_shape(const SceneLine& line, const Placement& at, const SceneLook& look, Marks& marks) {
+  const Point2 from = at.on_page(line.from_m.x, line.from_m.y), to = at.on_page(line.to_m.x, line.to_m.y);
+  Pen pen{look.line, mm_line, {}, false};
+  if (!line.in_plane) pen.dashes = {1.6, 0.9};
+  // A pale edge keeps it visible where it runs over balloons.
+  Mark mark = stroked_mark(Part::line, line_path(from, to), {{1, 1, 1, 0.6}, 3 * mm_line, {}, false});
+  std::get<PathMark>(mark.shape).stroke.push_back(std::move(pen));
+  marks.push_back(std::move(mark));
+  if (!line.cut_off) add_anchor_mark(marks, line.anchor, to);
+}
+
 Ink faint(Ink ink, double opacity) {
   ink.opacity = opacity;
   return ink;
 }
 
-void add_wall(const Extent& wall, const Placement& at, const SceneLook& look, Marks& marks) {
-  marks.push_back(
-      shape_mark(Part::drawing, rect_path(at.rect(wall)), look.wall, {faint(look.line, 0.35), 0.13, {}, false}));
+/// The wall's face and its outline; between them the photo, which shows the very wall.
+void add_wall_and_photo(const Scene& scene, const Placement& at, const SceneLook& look, Marks& marks) {
+  if (scene.wall) marks.push_back(filled_mark(Part::drawing, rect_path(at.rect(*scene.wall)), look.wall));
+  if (scene.backdrop && look.photo != PhotoLook::none) {
+    PictureMark photo{at.rect(scene.backdrop->extent), {}, scene.backdrop->picture, scene.backdrop->fade};
+    photo.seen = look.photo == PhotoLook::whole ? photo.box : at.rect(scene.extent);
+    marks.push_back({Part::backdrop, std::move(photo)});
+  }
+  if (scene.wall)
+    marks.push_back(
+        stroked_mark(Part::drawing, rect_path(at.rect(*scene.wall)), {faint(look.line, 0.35), 0.13, {}, false}));
 }
 
 void add_box(const ScenePiece& piece, const Placement& at, const SceneLook& look, Marks& marks) {
@@ -111,6 +132,7 @@ struct Painted {
   void add(const SceneBalloon& b) const { add_shape(b, at, look, marks); }
   void add(const SceneRod& rod) const { add_shape(rod, at, look, marks); }
   void add(const ScenePlate& plate) const { add_shape(plate, at, look, marks); }
+  void add(const SceneLine& line) const { add_shape(line, at, look, marks); }
   void add(const SceneBox& box) const { add_box(scene.pieces[box.piece], at, look, marks); }
   void add(const SceneStanding& standing) const {
     add_structure(scene.structures[standing.structure], at, look, marks);
@@ -123,7 +145,7 @@ Marks scene_marks(const Scene& scene, const Placement& at, const SceneLook& look
                   const Marks& behind) {
   Marks marks;
   marks.reserve(scene.items.size() + 16);
-  if (scene.wall) add_wall(*scene.wall, at, look, marks);
+  add_wall_and_photo(scene, at, look, marks);
   if (look.figure) {
     const Point2 feet = at.on_page(scene.figure_x_m, 0);
     marks.push_back(

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "studio/drawing/room.hpp"
-#include "studio/drawing/sheet_style.hpp"
+#include "studio/paint/style.hpp"
 #include "studio/paint/text.hpp"
 
 namespace quadrille {
@@ -53,8 +53,9 @@ void add_tree(Marks& marks, const Rect& r, bool open) {
 }
 
 void add_railing(Marks& marks, const Rect& r) {
-  for (const double share : {0.0, 0.25, 0.5, 0.75, 1.0})
-    add_line(marks, {r.x + share * r.width, r.y}, {r.x + share * r.width, r.bottom()}, mm_hair);
+  const int bays = std::max(4, static_cast<int>(std::min(std::round(r.width / std::max(r.height, 1.0)), 60.0)));
+  for (int i = 0; i <= bays; ++i)
+    add_line(marks, {r.x + i * r.width / bays, r.y}, {r.x + i * r.width / bays, r.bottom()}, mm_hair);
   add_line(marks, {r.x, r.y}, {r.right(), r.y}, mm_strong);
   add_line(marks, {r.x, r.y + r.height * 0.5}, {r.right(), r.y + r.height * 0.5}, mm_hair);
 }
@@ -71,6 +72,12 @@ void add_vehicle(Marks& marks, const Rect& r) {
   for (const double share : {0.22, 0.78})
     marks.push_back(shape_mark(Part::site, circle_path({r.x + share * r.width, r.bottom() - wheel}, wheel), ink_paper,
                                light_pen()));
+}
+
+/// A top with its cloth down to the floor.
+void add_table(Marks& marks, const Rect& r, double top) {
+  add_face(marks, r, false);
+  add_line(marks, {r.x, r.y + top}, {r.right(), r.y + top}, mm_hair);
 }
 
 std::string length_after(const std::optional<LengthStyle>& style, double metres, const char* what) {
@@ -146,6 +153,9 @@ void add_structure(const SceneStructure& s, const Placement& at, const SceneLook
     case StructureKind::vehicle:
       add_vehicle(marks, r);
       break;
+    case StructureKind::table:
+      add_table(marks, r, at.length(0.04));
+      return;
     case StructureKind::wall:
     case StructureKind::post:
     case StructureKind::other:
@@ -175,12 +185,13 @@ void add_site_labels(const Scene& scene, const Placement& at, const SceneLook& l
   for (WalkwayLabel& label : walkway_labels(scene, at, look, reach))
     marks.push_back(text_mark(Part::site, label.box, std::move(label.text), label_style(Across::centre, Down::middle)));
   std::vector<Rect> taken = text_boxes(marks);
-  for (const ScenePiece& piece : scene.pieces) taken.push_back(at.rect(piece.standing()));
+  for (const ScenePiece& piece : scene.pieces) taken.push_back(at.rect(piece.body()));
   for (const SceneStructure& other : scene.structures) taken.push_back(at.rect(other.extent()));
   const double top = at.on_page(0, scene.extent.top).y - site_label_headroom;
   for (const SceneStructure& s : scene.structures) {
     if (s.name.empty()) continue;
-    const std::string text = s.name + length_after(look.measures, s.height_m, "");
+    const std::string text = s.name + (s.width_known ? length_after(look.measures, 2 * s.half_width_m, " wide") : "") +
+                             length_after(look.measures, s.height_m, s.width_known ? " high" : "");
     for (const TextMark& place : places_for(s, text, at)) {
       const Rect& box = place.box;
       if (box.x < reach.from || box.right() > reach.to || box.y < top || meets_any(box, taken)) continue;

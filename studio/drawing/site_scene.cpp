@@ -22,13 +22,15 @@ double half_width_of(StructureKind kind, double height_m) {
       return 0.6;
     case StructureKind::vehicle:
       return 1.0;
+    case StructureKind::table:
+      return 0.9;
     case StructureKind::other:
       break;
   }
   return 0.2;
 }
 
-constexpr double unknown_height_m = 0.8;
+constexpr double unknown_height_m = 0.75;
 
 /// How far from `left` to `right` lies beyond the extent: to the right positive, to the left negative, 0 = not.
 double beyond(const Extent& extent, double left, double right) {
@@ -45,8 +47,11 @@ void add_site(const Area& area, Scene& scene) {
     SceneStructure shown{s.name, s.kind, s.x_m, 0, std::max(s.height_m, 0.0), 0};
     const double wanted = shown.height_m > 0 ? shown.height_m : unknown_height_m;
     shown.drawn_height_m = std::min(wanted, drawn.top + above_m);
-    shown.half_width_m = half_width_of(s.kind, shown.drawn_height_m);
-    if (const double aside = beyond(drawn, s.x_m, s.x_m); std::abs(aside) > most_aside_m) {
+    shown.width_known = s.width_m && std::isfinite(*s.width_m) && *s.width_m > 0;
+    shown.half_width_m = shown.width_known ? *s.width_m / 2 : half_width_of(s.kind, shown.drawn_height_m);
+    // How wide it is drawn by eye does not bring it nearer.
+    const double reach = shown.width_known ? shown.half_width_m : 0;
+    if (const double aside = beyond(drawn, s.x_m - reach, s.x_m + reach); std::abs(aside) > most_aside_m) {
       scene.far_off.push_back({s.name, aside});
       continue;
     }

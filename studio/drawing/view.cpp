@@ -3,50 +3,49 @@
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
+#include "studio/paint/clip.hpp"
 #include "studio/paint/painter.hpp"
 
 namespace quadrille {
 namespace {
-
-constexpr double pixels_per_millimetre = 96 / 25.4;  // of line widths and letters on a screen (CSS reference pixel)
 
 double bounded(double pixels_per_metre) {
   if (!(pixels_per_metre >= least_pixels_per_metre)) return least_pixels_per_metre;
   return std::min(pixels_per_metre, most_pixels_per_metre);
 }
 
-double distance_to_segment(Point2 p, Point2 a, Point2 b) {
-  const double dx = b.x - a.x, dy = b.y - a.y, square = dx * dx + dy * dy;
-  const double t = square > 0 ? std::clamp(((p.x - a.x) * dx + (p.y - a.y) * dy) / square, 0.0, 1.0) : 0;
-  return std::hypot(p.x - a.x - t * dx, p.y - a.y - t * dy);
+/// What may be painted of the elevation; empty: any of it.
+std::vector<Extent> clipped_to(cairo_t* cairo, const View& view) {
+  std::vector<Extent> within;
+  for (const Rect& r : clip_rectangles(cairo)) {
+    const Point2 corner = view.to_metres(r.x, r.y), end = view.to_metres(r.right(), r.bottom());
+    within.push_back({corner.x, end.x, end.y, corner.y});
+  }
+  return within;
 }
 
-/// The piece whose item lies within `reach` of a point; nothing where it is not hit.
-struct Hit {
-  const Scene& scene;
-  Point2 at;
-  double reach;
-  using Index = std::optional<std::size_t>;
-  Index operator()(const SceneBalloon& b) const {
-    return std::hypot(at.x - b.x_m, at.y - b.z_m) <= b.radius_m ? Index(b.piece) : Index();
+/// True where the ball or its neck may show in the rectangle. Twice its radius leaves room for outlines.
+bool reaches_into(const SceneBalloon& b, const Extent& e) {
+  const double reach = 2 * b.radius_m + std::abs(b.neck_x_m - b.x_m) + std::abs(b.neck_z_m - b.z_m);
+  return b.x_m + reach >= e.left && b.x_m - reach <= e.right && b.z_m + reach >= e.floor && b.z_m - reach <= e.top;
+}
+
+/// The scene without the balloons that reach into none of the rectangles.
+Scene part_of(const Scene& scene, const std::vector<Extent>& within) {
+  Scene part{scene.pieces,        {},
+             scene.backdrop,      scene.wall,
+             scene.pieces_extent, scene.structures,
+             scene.walkways,      scene.far_off,
+             scene.figure_x_m,    scene.extent};
+  for (const SceneItem& item : scene.items) {
+    const auto* balloon = std::get_if<SceneBalloon>(&item.shape);
+    if (balloon == nullptr || std::ranges::any_of(within, [&](const Extent& e) { return reaches_into(*balloon, e); }))
+      part.items.push_back(item);
   }
-  Index operator()(const SceneRod& rod) const {
-    for (std::size_t i = 1; i < rod.points_m.size(); ++i)
-      if (distance_to_segment(at, rod.points_m[i - 1], rod.points_m[i]) <= rod.width_m / 2 + reach) return rod.piece;
-    return {};
-  }
-  Index operator()(const ScenePlate& plate) const {
-    const bool hit = std::abs(at.x - plate.x_m) <= plate.width_m / 2 + reach && std::abs(at.y - plate.z_m) <= reach;
-    return hit ? Index(plate.piece) : Index();
-  }
-  Index operator()(const SceneBox& box) const {
-    const Extent& e = scene.pieces[box.piece].extent;
-    const bool hit = at.x >= e.left && at.x <= e.right && at.y >= e.floor && at.y <= e.top;
-    return hit ? Index(box.piece) : Index();
-  }
-  Index operator()(const SceneStanding&) const { return {}; }
-};
+  return part;
+}
 
 }  // namespace
 
@@ -76,18 +75,11 @@ View panned(View view, double right_px, double down_px) {
 
 void paint_scene(cairo_t* cairo, const Scene& scene, const View& view, double width_px, const SceneLook& look,
                  BalloonStamps& stamps) {
-  const double mm = 1 / pixels_per_millimetre;
-  const Placement placement{view.pixels_per_metre * mm, {view.origin_x_px * mm, view.origin_y_px * mm}};
-  paint_marks(cairo, scene_marks(scene, placement, look, 0, width_px * mm), stamps, pixels_per_millimetre);
-}
-
-std::optional<std::string> piece_at(const Scene& scene, const View& view, double x_px, double y_px, double reach_px) {
-  const Point2 p = view.to_metres(x_px, y_px);
-  const double reach = reach_px / view.pixels_per_metre;
-  const Hit hit{scene, p, reach};
-  for (std::size_t i = scene.items.size(); i-- > 0;)
-    if (const auto piece = std::visit(hit, scene.items[i].shape)) return scene.pieces[*piece].id;
-  return std::nullopt;
+  const std::vector<Extent> within = clipped_to(cairo, view);
+  const Scene part = within.empty() ? Scene() : part_of(scene, within);
+  const Marks marks =
+      scene_marks(within.empty() ? scene : part, placement_of(view), look, 0, width_px / screen_pixels_per_mm);
+  paint_marks(cairo, marks, stamps, screen_pixels_per_mm);
 }
 
 }  // namespace quadrille

@@ -1,8 +1,5 @@
-// The elevation on a screen: zoom, pan, fit, painting and finding what lies under the pointer.
+// The elevation on a screen: zoom, pan, fit and painting.
 #pragma once
-
-#include <optional>
-#include <string>
 
 #include "studio/drawing/elevation.hpp"
 #include "studio/drawing/scene_marks.hpp"
@@ -25,6 +22,15 @@ struct View {
   bool operator==(const View&) const = default;
 };
 
+/// Pixels of line widths and letters on a screen (the reference pixel of CSS).
+inline constexpr double screen_pixels_per_mm = 96 / 25.4;
+
+/// The same view in millimetres of the screen.
+inline Placement placement_of(const View& view) {
+  const double mm = 1 / screen_pixels_per_mm;
+  return {view.pixels_per_metre * mm, {view.origin_x_px * mm, view.origin_y_px * mm}};
+}
+
 inline constexpr double least_pixels_per_metre = 2, most_pixels_per_metre = 5000;
 
 /// The view that shows the whole scene in width × height pixels, `border_px` left free on each side.
@@ -36,12 +42,8 @@ View zoomed(const View& view, double factor, double x_px, double y_px);
 View panned(View view, double right_px, double down_px);
 
 /// Paints the scene on a context whose unit is the pixel of `view`; its matrix is kept, the background is left as it
-/// is. `width_px` is how far the floor line runs.
+/// is. `width_px` is how far the floor line runs. Balloons outside the context's clip cost next to nothing.
 void paint_scene(cairo_t* cairo, const Scene& scene, const View& view, double width_px, const SceneLook& look,
                  BalloonStamps& stamps);
-
-/// Id of the nearest piece under the pointer: on a balloon, or within `reach_px` of its frame, or in its box.
-std::optional<std::string> piece_at(const Scene& scene, const View& view, double x_px, double y_px,
-                                    double reach_px = 4);
 
 }  // namespace quadrille

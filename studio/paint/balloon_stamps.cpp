@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "studio/paint/balloon_look.hpp"
+#include "studio/paint/target.hpp"
 
 namespace quadrille {
 namespace {
@@ -17,25 +18,6 @@ constexpr std::size_t most_bytes = 64 << 20;  // of pictures kept
 std::uint32_t packed(const Ink& ink) {
   const auto byte = [](double v) { return static_cast<std::uint32_t>(std::lround(v * 255)) & 0xffu; };
   return byte(ink.red) << 16 | byte(ink.green) << 8 | byte(ink.blue);
-}
-
-bool is_vector(cairo_t* cairo) {
-  switch (cairo_surface_get_type(cairo_get_target(cairo))) {
-    case CAIRO_SURFACE_TYPE_PDF:
-    case CAIRO_SURFACE_TYPE_SVG:
-    case CAIRO_SURFACE_TYPE_PS:
-    case CAIRO_SURFACE_TYPE_RECORDING:
-      return true;
-    default:
-      return false;
-  }
-}
-
-double pixels_per_unit(cairo_t* cairo) {
-  double x = 1, y = 0, device_x = 1, device_y = 1;
-  cairo_user_to_device_distance(cairo, &x, &y);
-  cairo_surface_get_device_scale(cairo_get_target(cairo), &device_x, &device_y);
-  return std::hypot(x, y) * device_x;
 }
 
 /// Of the radius; 0 without a letter, so that all those share their stamps.

@@ -9,18 +9,20 @@
 #include <memory>
 
 #include "studio/paint/display_list.hpp"
+#include "studio/paint/picture_stamps.hpp"
 
 typedef struct _cairo cairo_t;
 typedef struct _cairo_surface cairo_surface_t;
 
 namespace quadrille {
 
-/// Keeps the stamps of one document or one window, until after that document's surface is finished. Not for several
-/// threads at once.
+/// Keeps the stamps of one document or one window, those of pictures among them, until after that document's surface is
+/// finished. Not for several threads at once.
 class BalloonStamps {
  public:
   /// Paints the balloon on a context of any scale that is neither turned nor skewed.
   void paint(cairo_t* cairo, const BalloonMark& balloon);
+  PictureStamps& pictures() { return pictures_; }
 
  private:
   struct Key {
@@ -42,6 +44,7 @@ class BalloonStamps {
 
   std::map<Key, Surface> stamps_;
   std::size_t bytes_ = 0;
+  PictureStamps pictures_;
 };
 
 }  // namespace quadrille

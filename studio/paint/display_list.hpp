@@ -7,6 +7,7 @@
 #include <variant>
 #include <vector>
 
+#include "studio/model/backdrop.hpp"
 #include "studio/model/palette.hpp"
 
 namespace quadrille {
@@ -74,6 +75,13 @@ struct BalloonMark {
   double letter_share = 0.6;  ///< the letter's height as a share of the radius, to a hundredth
 };
 
+/// A picture that fills `box`; what lies outside `seen` is cut off. One that cannot be read is an empty frame.
+struct PictureMark {
+  Rect box, seen;
+  Shared<StoredPicture> picture;
+  double fade = 0;  ///< towards white paper, 0 to 1
+};
+
 enum class Across { left, centre, right };
 enum class Down { top, middle, bottom };
 enum class Face { regular, bold };
@@ -98,6 +106,8 @@ struct TextMark {
 /// What a mark is part of, for those who look something up on a page (tests; a screen reader's description).
 enum class Part {
   drawing,
+  backdrop,
+  line,  ///< that secures a piece
   figure,
   floor,
   site,
@@ -113,7 +123,7 @@ enum class Part {
 
 struct Mark {
   Part part = Part::drawing;
-  std::variant<PathMark, HatchMark, BalloonMark, TextMark> shape;
+  std::variant<PathMark, HatchMark, BalloonMark, TextMark, PictureMark> shape;
 };
 
 using Marks = std::vector<Mark>;
@@ -122,7 +132,8 @@ struct Page {
   double width = 210, height = 297;  ///< mm
   double margin = 12;                ///< mm; nothing is drawn outside it
   std::string name;                  ///< for people: what the page shows
-  double scale = 0;                  ///< 1 : scale, of the drawing on it; 0 where there is none
+  std::string sheet;  ///< for people: which of several sheets in one document it belongs to; empty = the only
+  double scale = 0;   ///< 1 : scale, of the drawing on it; 0 where there is none
   Marks marks;
 };
 

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <map>
 #include <memory>
 #include <string_view>
@@ -13,6 +14,7 @@
 #include "studio/model/calendar.hpp"
 #include "studio/paint/output.hpp"
 #include "studio/paint/painter.hpp"
+#include "studio/paint/pdf_outline.hpp"
 #include "studio/paint/text.hpp"
 
 namespace quadrille {
@@ -47,19 +49,23 @@ void describe(cairo_surface_t* surface, const DocumentInfo& info) {
   cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_MOD_DATE, date.c_str());
 }
 
-/// Cairo names shared forms by a count that runs through the whole process ("surface42"); here they are counted anew,
-/// so that equal pages give equal bytes. The document holds no running text in which the word could stand.
+/// Cairo names shared forms and pictures by a count that runs through the whole process ("surface42", "image43"); here
+/// they are counted anew, so that equal pages give equal bytes. Names stand after a quote or '#', so that no picture's
+/// bytes are taken for one.
 std::string with_own_numbers(const std::string& svg) {
-  constexpr std::string_view word = "surface";
+  constexpr std::string_view words[] = {"surface", "image"};
   std::map<std::string, std::size_t> numbers;
   std::string result;
   std::size_t from = 0;
-  for (std::size_t at = svg.find(word); at != std::string::npos; at = svg.find(word, from)) {
-    const std::size_t start = at + word.size(), end = std::min(svg.find_first_not_of("0123456789", start), svg.size());
+  for (std::size_t at = svg.find_first_of("\"#"); at != std::string::npos; at = svg.find_first_of("\"#", from)) {
+    const std::string_view rest = std::string_view(svg).substr(at + 1);
+    const auto word = std::ranges::find_if(words, [&](std::string_view w) { return rest.starts_with(w); });
+    const std::size_t start = at + 1 + (word == std::end(words) ? 0 : word->size());
+    const std::size_t end = std::min(svg.find_first_not_of("0123456789", start), svg.size());
     result.append(svg, from, start - from);
-    if (end > start)
+    if (word != std::end(words) && end > start)
       result += std::to_string(numbers.try_emplace(svg.substr(start, end - start), numbers.size()).first->second);
-    from = end;
+    from = word != std::end(words) ? end : start;
   }
   return result.append(svg, from);
 }
@@ -85,6 +91,7 @@ Bytes to_pdf(std::span<const Page> pages, const DocumentInfo& info) {
       cairo_restore(cairo.get());
       cairo_show_page(cairo.get());
     }
+    add_outline(surface.get(), pages);
     painted = cairo_status(cairo.get());
     cairo_surface_finish(surface.get());
   }

@@ -15,7 +15,7 @@ struct DocumentInfo {
       date;  ///< ISO 8601 date written as the document's time of creation, so that equal input gives equal bytes
 };
 
-/// All pages in one document, fonts embedded. Equal pages and info give equal bytes.
+/// All pages in one document, fonts embedded, with bookmarks (pdf_outline.hpp) and the title. Equal pages and info give equal bytes.
 Result<std::string> to_pdf(std::span<const Page> pages, const DocumentInfo& info);
 /// One page, sized in millimetres. Equal pages give equal bytes.
 Result<std::string> to_svg(const Page& page);

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sdk/vec.hpp"
 #include "studio/paint/text.hpp"
 
 namespace quadrille {
@@ -79,6 +80,9 @@ void paint(cairo_t* cairo, const HatchMark& hatch, BalloonStamps&) {
 }
 
 void paint(cairo_t* cairo, const BalloonMark& balloon, BalloonStamps& stamps) { stamps.paint(cairo, balloon); }
+void paint(cairo_t* cairo, const PictureMark& picture, BalloonStamps& stamps) {
+  stamps.pictures().paint(cairo, picture);
+}
 void paint(cairo_t* cairo, const TextMark& text, BalloonStamps&) { paint_text(cairo, text); }
 
 }  // namespace
@@ -96,6 +100,26 @@ void paint_page(cairo_t* cairo, const Page& page, BalloonStamps& stamps) {
   cairo_rectangle(cairo, 0, 0, page.width, page.height);
   cairo_fill(cairo);
   paint_marks(cairo, page.marks, stamps);
+  cairo_restore(cairo);
+}
+
+void paint_page_within(cairo_t* cairo, const Page& page, BalloonStamps& stamps, const Rect& room) {
+  const double scale = std::min(room.width / page.width, room.height / page.height);
+  cairo_save(cairo);
+  cairo_translate(cairo, room.middle().x - scale * page.width / 2, room.middle().y - scale * page.height / 2);
+  cairo_scale(cairo, scale, scale);
+  paint_page(cairo, page, stamps);
+  cairo_restore(cairo);
+}
+
+void paint_upright(cairo_t* cairo, const Page& page, BalloonStamps& stamps, double units_per_mm) {
+  cairo_save(cairo);
+  cairo_scale(cairo, units_per_mm, units_per_mm);
+  if (page.width > page.height) {
+    cairo_translate(cairo, 0, page.width);
+    cairo_rotate(cairo, -pi / 2);
+  }
+  paint_page(cairo, page, stamps);
   cairo_restore(cairo);
 }
 

@@ -1,0 +1,224 @@
+// The frame as it is put together.
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <utility>
+
+#include "sdk/units.hpp"
+#include "studio/build_sheet/build_picture.hpp"
+#include "studio/drawing/anchor_marks.hpp"
+#include "studio/drawing/dimension.hpp"
+#include "studio/drawing/room.hpp"
+#include "studio/making/spine_place.hpp"
+#include "studio/paint/style.hpp"
+#include "studio/paint/text.hpp"
+
+namespace quadrille {
+namespace {
+
+constexpr Ink rod_dark{0.25, 0.26, 0.29, 1}, rod_light{0.6, 0.61, 0.64, 1}, ballast_ink{0.88, 0.88, 0.9, 1};
+
+struct FramePainter {
+  Marks& marks;
+  const BuildSubject& subject;
+  const BuildPicture& picture;
+  LengthStyle lengths;
+  std::vector<Rect> taken = {};
+
+  const Piece& piece() const { return subject.piece(); }
+  const Vec3& node(std::uint32_t index) const { return piece().frame.nodes[index]; }
+  Point2 on_page(const Vec3& p) const { return picture.placement.on_page(p.x(), p.z()); }
+  bool label(const PicturePlace& at, const std::string& text, const TextStyle& style, double off) {
+    const double width = text_width(text, style), height = style.size_pt >= pt_body ? 4.2 : 3.6;
+    Rect box;
+    if (!find_room_for_label(picture, at, width, height, off, taken, box)) return false;
+    marks.push_back(filled_mark(Part::drawing, rect_path(box), ink_paper));
+    marks.push_back(text_mark(Part::dimension, box, text, style));
+    return true;
+  }
+
+  void add_floor();
+  void add_rods();
+  void add_joints();
+  void add_supports();
+  void add_tie_points();
+  void add_lines();
+  void add_section_labels();
+  void add_running_marks(double step_m);
+  void add_dimensions();
+};
+
+void FramePainter::add_floor() {
+  if (!picture.shows_floor) return;
+  const double y = picture.placement.origin.y;
+  marks.push_back(line_mark(Part::floor, {picture.room.x + 4, y}, {picture.room.right() - 2, y}, mm_strong));
+}
+
+/// Sections by turns dark and light, so that one sees where they meet in black and white too; without a frame the spine.
+void FramePainter::add_rods() {
+  for (std::size_t i = 0; i < subject.frame.sections.size(); ++i) {
+    const FrameSection& section = subject.frame.sections[i];
+    std::vector<Point2> points;
+    for (const std::uint32_t index : section.nodes) points.push_back(on_page(node(index)));
+    const double width = std::clamp(picture.placement.length(section.outer_m), 0.7, 2.5);
+    marks.push_back(
+        stroked_mark(Part::drawing, polyline_path(points), {i % 2 == 0 ? rod_dark : rod_light, width, {}, false}));
+  }
+  if (!subject.frame.sections.empty() || piece().spine.size() < 2) return;
+  std::vector<Point2> points;
+  for (const SpinePoint& point : piece().spine) points.push_back(on_page(point.point));
+  marks.push_back(stroked_mark(Part::drawing, polyline_path(points), {rod_dark, 0.6, {}, false}));
+}
+
+void FramePainter::add_joints() {
+  constexpr double r = 1.25;
+  for (const FrameNodeJoint& joint : subject.frame.joints) {
+    const Point2 p = on_page(node(joint.node));
+    const bool hinge = joint.kind == Joint::hinge;
+    const PathSteps shape = hinge ? circle_path(p, r) : rect_path({p.x - r, p.y - r, 2 * r, 2 * r});
+    marks.push_back(shape_mark(Part::drawing, shape, hinge ? ink_paper : ink_text, {ink_paper, 0.3, {}, false}));
+    if (hinge) marks.push_back(stroked_mark(Part::drawing, shape, {ink_text, mm_strong, {}, false}));
+    taken.push_back({p.x - r, p.y - r, 2 * r, 2 * r});
+  }
+}
+
+/// Plates with a block for the ballast, whose size is by eye; sockets in the ground; hooks.
+void FramePainter::add_supports() {
+  for (const NamedSupport& named : subject.supports) {
+    const Support& support = piece().supports[named.support];
+    const Point2 p = on_page(named.place);
+    if (support.kind == SupportKind::plate) {
+      const double width = std::max(2.0, picture.placement.length(support.width_m));
+      const double thick = std::max(0.6, picture.placement.length(plate_thickness_m));
+      if (support.ballast_kg > 0) {
+        const double block = width * 0.36, high = std::clamp(picture.placement.length(0.16), 1.5, 12.0);
+        for (const double x : {p.x - width / 2, p.x + width / 2 - block}) {
+          const Rect box{x, p.y - thick - high, block, high};
+          marks.push_back(shape_mark(Part::drawing, rect_path(box), ballast_ink, {ink_text, mm_line, {}, false}));
+          taken.push_back(box);
+        }
+      }
+      marks.push_back(filled_mark(Part::drawing, rect_path({p.x - width / 2, p.y - thick, width, thick}), ink_text));
+    } else if (support.kind == SupportKind::socket) {
+      marks.push_back(filled_mark(Part::drawing, rect_path({p.x - 1, p.y, 2, 3}), ink_text));
+    } else {
+      marks.push_back(shape_mark(Part::drawing, circle_path(p, 1.1), ink_paper, {ink_text, mm_strong, {}, false}));
+      taken.push_back({p.x - 1.1, p.y - 1.1, 2.2, 2.2});
+    }
+  }
+  for (const NamedSupport& named : subject.supports) {
+    if (named.is_foot) continue;
+    const std::string number = named.name.substr(named.name.find_last_of(' ') + 1);
+    const Vec3 tangent = place_along(piece(), named.place).tangent;
+    label(place_on(picture, named.place, tangent), "H" + number, type(pt_caption, ink_text, Face::bold), 2);
+  }
+}
+
+void FramePainter::add_tie_points() {
+  for (const TiePoint& tie : piece().tie_points) {
+    const Point2 p = on_page(tie.point);
+    marks.push_back(shape_mark(Part::drawing, circle_path(p, 0.95), ink_paper, {ink_text, mm_strong, {}, false}));
+  }
+}
+
+/// Unbroken where a line runs about in the picture's plane, dashed where it comes forward or goes back.
+void FramePainter::add_lines() {
+  std::map<std::pair<long, long>, std::pair<Point2, std::string>> anchors;
+  for (std::size_t i = 0; i < subject.lines.size(); ++i) {
+    const AnchoredLine& line = subject.lines[i];
+    const Vec3 run = line.run.to - line.run.from;
+    const Point2 from = on_page(line.run.from), to = on_page(line.run.to);
+    Pen pen{ink_text, mm_line, {}, false};
+    if (std::abs(run.y()) > 0.2 * run.norm()) pen.dashes = run.y() < 0 ? std::vector{2.2, 1.0} : std::vector{0.7, 0.9};
+    marks.push_back(stroked_mark(Part::drawing, line_path(from, to), pen));
+    add_anchor_mark(marks, subject.placed().lines[line.line].anchor, to);
+    auto& [at, names] = anchors[{std::lround(to.x), std::lround(to.y)}];
+    at = to, names += (names.empty() ? "" : ", ") + line_name(i);
+    taken.push_back({to.x - 1.3, to.y - 1.3, 2.6, 2.6});
+  }
+  // One label for those that fall on each other when seen from the front.
+  for (const auto& [rounded, anchor] : anchors)
+    label({anchor.first, {0, 1}}, anchor.second, type(pt_caption, ink_text, Face::bold), 2.2);
+}
+
+void FramePainter::add_section_labels() {
+  const TextStyle style = type(pt_caption, ink_text);
+  for (std::size_t i = 0; i < subject.frame.sections.size(); ++i) {
+    const FrameSection& section = subject.frame.sections[i];
+    const std::size_t middle = section.nodes.size() / 2;
+    Vec3 at = node(section.nodes[middle]);
+    const Vec3 tangent = node(section.nodes[middle]) - node(section.nodes[middle - 1]);
+    if (section.nodes.size() == 2) at = (node(section.nodes[0]) + node(section.nodes[1])) / 2;
+    const std::string number = std::to_string(i + 1), length = print_length(section.length_m, lengths);
+    const double ring = 2 * ring_half_width(number), width = ring + 1 + text_width(length, style);
+    const PicturePlace place = place_on(picture, at, tangent);
+    Rect box;
+    if (find_room_for_label(picture, place, width, 4.4, 2.4, taken, box)) {
+      add_ring(marks, Part::dimension, {box.x + ring / 2, box.y + 2.2}, number);
+      marks.push_back(
+          text_mark(Part::dimension, {box.x + ring + 1, box.y + 0.4, box.width - ring - 1, 3.6}, length, style));
+    } else if (find_room_for_label(picture, place, ring, 4.4, 1.6, taken, box)) {
+      add_ring(marks, Part::dimension, {box.x + ring / 2, box.y + 2.2}, number);
+    }
+  }
+}
+
+/// Ticks across the frame, with figures as often as they have room.
+void FramePainter::add_running_marks(double step_m) {
+  const double length = spine_length_m(piece());
+  const TextStyle style = type(pt_caption, ink_quiet);
+  for (double at = step_m; at <= length + 1e-9 && at < 1000 * step_m; at += step_m) {
+    const Vec3 point = spine_point(piece(), at), before = spine_point(piece(), at - 0.02);
+    PicturePlace place = place_on(picture, point, point - before);
+    const Point2 in{-place.outward.x, -place.outward.y};
+    marks.push_back(line_mark(Part::dimension, {place.at.x + in.x * 0.6, place.at.y + in.y * 0.6},
+                              {place.at.x + in.x * 2.2, place.at.y + in.y * 2.2}, mm_line));
+    place.outward = in;
+    label(place, print_length(at, lengths), style, 2.8);
+  }
+}
+
+void FramePainter::add_dimensions() {
+  const Extent& room = picture.extent;
+  std::vector<const NamedSupport*> feet;
+  for (const NamedSupport& support : subject.supports)
+    if (support.is_foot) feet.push_back(&support);
+  const double floor = picture.placement.origin.y;
+  if (feet.size() >= 2 && picture.shows_floor) {
+    const double from = on_page(feet.front()->place).x, to = on_page(feet.back()->place).x;
+    const DimensionLabel text{print_length(feet.back()->place.x() - feet.front()->place.x(), lengths), ""};
+    const Span span = label_span(from, to, label_width(text), picture.room.x, picture.room.right(), false);
+    add_width_dimension(marks, from, to, floor + 12, floor + 4, text, span);
+    taken.push_back({span.from, floor + 11.5 - dimension_text_height, span.to - span.from, dimension_text_height});
+  }
+  double top = -1e300;
+  for (const Vec3& point : piece().frame.nodes) top = std::max(top, point.z());
+  for (const SpinePoint& point : piece().spine) top = std::max(top, point.point.z());
+  if (!(top > 0.05) || !picture.shows_floor) return;
+  HeightLine height;
+  height.top = picture.placement.on_page(0, top).y, height.bottom = floor;
+  height.x = std::max(picture.room.x + 6, picture.placement.on_page(room.left, 0).x - 8);
+  height.text = print_length(top, lengths);
+  height.from_x = {picture.placement.on_page(room.left + room.width() / 2, 0).x};
+  add_height_extension(marks, height);
+  add_height_dimension(marks, height, ink_paper);
+  taken.push_back(room_of(height));
+}
+
+}  // namespace
+
+void add_frame_picture(Marks& marks, const BuildSubject& subject, const BuildPicture& picture, Units units) {
+  add_picture_caption(marks, picture, subject.frame.sections.empty() ? "Line and hooks" : "Frame", units);
+  FramePainter painter{marks, subject, picture, lengths_in(units)};
+  painter.add_floor();
+  painter.add_dimensions();
+  painter.add_lines();
+  painter.add_rods();
+  painter.add_joints();
+  painter.add_supports();
+  painter.add_tie_points();
+  painter.add_section_labels();
+  painter.add_running_marks(running_step_m(units));
+}
+
+}  // namespace quadrille

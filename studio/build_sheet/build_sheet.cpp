@@ -1,0 +1,152 @@
+#include "studio/build_sheet/build_sheet.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <string>
+#include <utility>
+
+#include "studio/build_sheet/build_chart.hpp"
+#include "studio/build_sheet/build_layout.hpp"
+#include "studio/build_sheet/build_picture.hpp"
+#include "studio/build_sheet/build_rows.hpp"
+#include "studio/build_sheet/build_subject.hpp"
+#include "studio/build_sheet/build_tables.hpp"
+#include "studio/drawing/scale.hpp"
+#include "studio/paper/page_frame.hpp"
+#include "studio/paper/size_gauge.hpp"
+#include "studio/paper/table_rows.hpp"
+
+namespace quadrille {
+namespace {
+
+/// A page whose title block is still to come, when the number of sheets is known.
+struct BuildDraft {
+  Page page;
+  FrameText text;
+};
+
+void append(std::vector<Block>& blocks, std::vector<Block> more) {
+  std::move(more.begin(), more.end(), std::back_inserter(blocks));
+}
+
+std::vector<Block> blocks_of(const BuildSubject& subject, const Setting& setting, double width) {
+  std::vector<Block> blocks{pieces_block(subject, setting, width)};
+  append(blocks, frame_blocks(subject, setting, width));
+  append(blocks, part_blocks(subject, setting, width));
+  append(blocks, chart_blocks(subject, setting, width));
+  append(blocks, loose_blocks(subject, setting, width));
+  append(blocks, running_mark_blocks(subject, setting, width));
+  blocks.push_back(sizes_block(subject, setting, width));
+  append(blocks, caution_blocks(subject, width));
+  blocks.push_back(mending_block(subject, width));
+  append(blocks, stretch_blocks(subject, setting, width));
+  return blocks;
+}
+
+/// "Gate, Hall stage": the areas of the pieces, each once.
+std::string areas_of(const BuildSubject& subject) {
+  std::string text;
+  const Area* last = nullptr;
+  for (const BuildPiece& piece : subject.pieces) {
+    if (piece.area == last) continue;
+    last = piece.area;
+    text += (text.empty() ? "" : ", ") + (last->name.empty() ? std::string("Unnamed area") : last->name);
+  }
+  return text;
+}
+
+std::string scales_of(const BuildPage& page, Units units) {
+  std::vector<std::string> scales;
+  for (const auto* pictures : {&page.frame, &page.clusters})
+    for (const BuildPicture& picture : *pictures) scales.push_back(print_scale(picture.scale, units));
+  if (scales.empty()) return "";
+  return std::ranges::count(scales, scales.front()) == std::ssize(scales) ? scales.front() : "as stated";
+}
+
+void add_subject(std::vector<BuildDraft>& drafts, const BuildSubject& subject, const Setting& setting) {
+  const BuildLayout layout = build_layout(subject, setting);
+  const std::vector<Block> blocks = blocks_of(subject, setting, std::min(layout.column, build_column));
+  const std::string heading = "Build: " + subject.title(), areas = areas_of(subject);
+  FlowPlace place;
+  const auto new_draft = [&](const std::string& scale) -> BuildDraft& {
+    const bool first = drafts.empty() || drafts.back().page.name != heading;
+    drafts.push_back(
+        {blank_page(setting.paper, layout.landscape), {heading + (first ? "" : continued), areas, scale, 1, 1}});
+    drafts.back().page.name = heading;
+    return drafts.back();
+  };
+  for (const BuildPage& page : layout.pages) {
+    BuildDraft& draft = new_draft(scales_of(page, setting.units));
+    for (const BuildPicture& picture : page.frame) {
+      add_frame_picture(draft.page.marks, subject, picture, setting.units);
+      draft.page.scale = picture.scale;
+    }
+    for (const BuildPicture& picture : page.clusters) {
+      add_cluster_picture(draft.page.marks, subject, picture, setting);
+      draft.page.scale = picture.scale;
+    }
+    place = flow(blocks, place, page.columns, &draft.page.marks);
+  }
+  while (place.block < blocks.size()) {
+    BuildDraft& draft = new_draft("");
+    const FlowPlace next =
+        flow(blocks, place, build_columns(content_of(draft.page, setting.input.event)), &draft.page.marks);
+    if (next.block == place.block && next.row == place.row) break;
+    place = next;
+  }
+}
+
+void add_gauge(std::vector<BuildDraft>& drafts, const std::vector<BuildSubject>& subjects, const Setting& setting) {
+  std::vector<SizerLine> sizes;
+  for (const BuildSubject& subject : subjects) sizes.insert(sizes.end(), subject.sizes.begin(), subject.sizes.end());
+  for (Page& page : gauge_pages(sizes, setting)) {
+    page.scale = 1;
+    drafts.push_back({std::move(page), {"Size gauge", "All", "1:1", 1, 1}});
+  }
+}
+
+/// What cannot be built, or that there is nothing to build.
+void add_left_out(std::vector<BuildDraft>& drafts, const std::vector<std::string>& left_out, const Setting& setting) {
+  if (left_out.empty() && !drafts.empty()) return;
+  Page page = blank_page(setting.paper, false);
+  page.name = "Without a build sheet";
+  const Rect content = content_of(page, setting.input.event);
+  const auto columns = columns_in(content, 1);
+  Block block = table_block(left_out.empty() ? "Nothing to build" : "Without a build sheet", {}, content.width);
+  if (left_out.empty()) block.rows.push_back(text_row("There are no pieces here yet.", content.width));
+  for (const std::string& line : left_out) block.rows.push_back(text_row(line, content.width));
+  const std::vector<Block> blocks{block};
+  for (FlowPlace place; place.block < blocks.size();) {
+    Page next = page;
+    const FlowPlace then = flow(blocks, place, columns, &next.marks);
+    if (then.block == place.block && then.row == place.row) break;
+    place = then;
+    drafts.push_back({std::move(next), {"Build sheets", "All", "", 1, 1}});
+  }
+}
+
+}  // namespace
+
+std::vector<Page> build_sheet(const SheetInput& input, const SheetOptions& options) {
+  const Event& event = input.event;
+  const Setting setting{input, options, options.units.value_or(event.units),
+                        options.paper.value_or(usual_paper(event.units))};
+  const auto is_wanted = [&](const auto& area) { return *options.area == area->id || *options.area == area->name; };
+  if (options.area && std::ranges::none_of(event.areas, is_wanted)) return {};
+  std::vector<std::string> left_out;
+  const std::vector<BuildSubject> subjects = build_subjects(setting, left_out);
+  std::vector<BuildDraft> drafts;
+  for (const BuildSubject& subject : subjects) add_subject(drafts, subject, setting);
+  add_gauge(drafts, subjects, setting);
+  add_left_out(drafts, left_out, setting);
+  std::vector<Page> pages;
+  for (BuildDraft& draft : drafts) {
+    draft.text.sheet = static_cast<int>(pages.size()) + 1, draft.text.sheets = static_cast<int>(drafts.size());
+    draft.text.kind = "Build sheet";
+    add_frame(draft.page, event, draft.text);
+    pages.push_back(std::move(draft.page));
+  }
+  return pages;
+}
+
+}  // namespace quadrille

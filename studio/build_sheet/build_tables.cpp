@@ -1,0 +1,301 @@
+#include "studio/build_sheet/build_tables.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+#include "sdk/pattern.hpp"
+#include "studio/build_sheet/build_chart.hpp"
+#include "studio/build_sheet/build_picture.hpp"
+#include "studio/build_sheet/build_rows.hpp"
+#include "studio/drawing/dimension.hpp"
+#include "studio/drawing/elevation.hpp"
+#include "studio/making/spine_place.hpp"
+#include "studio/model/lengths.hpp"
+#include "studio/paint/text.hpp"
+#include "studio/paper/piece_key.hpp"
+#include "studio/paper/table_rows.hpp"
+#include "studio/standing/checklist.hpp"
+#include "studio/takeoff/print.hpp"
+
+namespace quadrille {
+namespace {
+
+/// The number of a piece in its ring, and its name beside it.
+Row name_row(const BuildPiece& piece, bool numbered, double width) {
+  const std::string number = numbered ? std::to_string(piece.number) : "";
+  const double indent = number.empty() ? 0 : std::max(6.0, 2 * ring_half_width(number) + 1.6);
+  const std::string area = piece.area->name.empty() ? "Unnamed area" : piece.area->name;
+  const std::string text = piece.name() + ", " + area;
+  const double height = wrapped(text, table_bold, width - indent);
+  return {height + below(height), [=](Marks& marks, const Rect& at) {
+            if (!number.empty())
+              add_ring(marks, Part::key, {at.x + ring_half_width(number), at.y + capital_middle(table_bold)}, number);
+            marks.push_back(text_mark(Part::key, {at.x + indent, at.y, at.width - indent, height}, text, table_bold));
+          }};
+}
+
+Block sections_block(const BuildSubject& subject, const Setting& setting, double width) {
+  const LengthStyle lengths = lengths_in(setting.units);
+  Block block = table_block(
+      "Frame sections", {{"Section", 14}, {"Length", 20, Across::right}, {"Rod or tube, how it is carried"}}, width);
+  for (std::size_t i = 0; i < subject.frame.sections.size(); ++i) {
+    const FrameSection& section = subject.frame.sections[i];
+    const std::string rod = print_tube(section);
+    block.rows.push_back(cells_row({{std::to_string(i + 1), 14, Across::left, Face::bold},
+                                    {print_length(section.length_m, lengths), 20, Across::right},
+                                    {rod + ", " +
+                                     (section.springs ? "straight; it bends when raised"
+                                      : section.bent  ? "bent"
+                                                      : "straight")}},
+                                   width));
+  }
+  const auto count = [&](Joint kind) { return std::ranges::count(subject.frame.joints, kind, &FrameNodeJoint::kind); };
+  if (count(Joint::sleeve) > 0)
+    block.rows.push_back(text_row("Black squares: sleeves or fittings. Push both ends home and tape them.", width));
+  if (count(Joint::hinge) > 0) block.rows.push_back(text_row("Open rings: hinges.", width));
+  return block;
+}
+
+std::string describe(const Support& support, const Setting& setting) {
+  const LengthStyle lengths = lengths_in(setting.units);
+  const MassStyle masses = masses_in(setting.units);
+  if (support.kind == SupportKind::socket) return "socket in the ground";
+  if (support.kind == SupportKind::surface) return "rests on what is there";
+  std::string text = "plate " + print_length(support.width_m, lengths) + " × " +
+                     print_length(support.depth_m, lengths) + ", " + print_mass(support.own_mass_kg, masses);
+  if (support.ballast_kg > 0) text += "; ballast on it " + print_mass(support.ballast_kg, masses);
+  return text;
+}
+
+std::string capital(std::string text) {
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  return text;
+}
+
+void add_feet(std::vector<Block>& blocks, const BuildSubject& subject, const Setting& setting, double width) {
+  Block feet = table_block("Feet", {}, width);
+  Block hooks = table_block("Hooks",
+                            {{"Hook", 12},
+                             {"Along the line", 0, Across::right},
+                             {"Up from the floor", 0, Across::right},
+                             {"Right of the first", 0, Across::right}},
+                            width);
+  const LengthStyle lengths = lengths_in(setting.units);
+  const NamedSupport* first = nullptr;
+  for (const NamedSupport& named : subject.supports) {
+    const Support& support = subject.piece().supports[named.support];
+    if (named.is_foot) {
+      feet.rows.push_back(
+          cells_row({{capital(named.name), 22, Across::left, Face::bold}, {describe(support, setting)}}, width));
+      continue;
+    }
+    if (first == nullptr) first = &named;
+    const std::string number = named.name.substr(named.name.find_last_of(' ') + 1);
+    hooks.rows.push_back(cells_row({{"H" + number, 12, Across::left, Face::bold},
+                                    {print_length(named.at_m, lengths), 0, Across::right},
+                                    {print_length(named.place.z(), lengths), 0, Across::right},
+                                    {print_length(named.place.x() - first->place.x(), lengths), 0, Across::right}},
+                                   width));
+  }
+  if (!feet.rows.empty()) blocks.push_back(std::move(feet));
+  if (!hooks.rows.empty()) blocks.push_back(std::move(hooks));
+}
+
+Block tie_points_block(const BuildSubject& subject, const Setting& setting, double width) {
+  const LengthStyle lengths = lengths_in(setting.units);
+  Block block = table_block("Tie points (open circles)",
+                            {{"Where"}, {"Along", 20, Across::right}, {"Up", 20, Across::right}}, width);
+  for (const TiePoint& tie : subject.piece().tie_points)
+    block.rows.push_back(
+        cells_row({{capital(tie.label)},
+                   {print_length(place_along(subject.piece(), tie.point).at_m, lengths), 20, Across::right},
+                   {print_length(tie.point.z(), lengths), 20, Across::right}},
+                  width));
+  return block;
+}
+
+std::string print_degrees(double radians) { return print_fixed(radians * 180 / pi, 0) + "°"; }
+
+/// "The stake stands 1.20 m out in front, 0.40 m to the left of the left foot".
+std::string where_it_stands(const AnchoredLine& line, const LengthStyle lengths) {
+  const std::string from = line.foot.empty() ? "the piece's place" : "the " + line.foot;
+  const std::string way = print_way(line.right_m, line.away_m, lengths);
+  return "The anchor stands " + way + (way == "right there" ? ", at " : ", seen from ") + from + ".";
+}
+
+Block lines_block(const BuildSubject& subject, const Setting& setting, double width) {
+  const LengthStyle lengths = lengths_in(setting.units);
+  Block block = table_block("Securing lines", {}, width);
+  for (std::size_t i = 0; i < subject.lines.size(); ++i) {
+    const AnchoredLine& line = subject.lines[i];
+    const SecuringLine& wanted = subject.placed().lines[line.line];
+    const Cord* cord = find_cord(wanted.cord);
+    const std::string tie = subject.piece().tie_points[line.run.tie_point].label;
+    block.rows.push_back(cells_row(
+        {{line_name(i), 8, Across::left, Face::bold},
+         {capital(tie) + ", to: " + print_anchor(wanted, subject.area(), lengths), 0, Across::left, Face::bold}},
+        width));
+    const std::string text = print_length(line.length_m, lengths) + " long (cut " + print_length(line.cut_m, lengths) +
+                             "), " + print_degrees(line.to_ground_rad) + " to the ground. " +
+                             where_it_stands(line, lengths) + (cord ? " " + std::string(cord->label) + "." : "");
+    block.rows.push_back(cells_row({{"", 8}, {text}}, width));
+    block.rows.back().with_before = true;
+  }
+  for (std::size_t i = 0; i < subject.placed().lines.size(); ++i) {
+    const auto run = run_of(subject.placed().lines[i], subject.placed(), subject.piece(), subject.area());
+    if (!run) block.rows.push_back(text_row("A line cannot be laid: " + run.error, width));
+  }
+  block.rows.push_back(
+      text_row("On the frame's picture: unbroken beside the piece, long dashes to the front, short ones "
+               "to the back. Cross: stake; square: dead weight; diamond: structure.",
+               width, 1.2, ink_quiet));
+  return block;
+}
+
+}  // namespace
+
+Block pieces_block(const BuildSubject& subject, const Setting& setting, double width) {
+  const std::size_t count = subject.pieces.size();
+  const LengthStyle lengths = lengths_in(setting.units);
+  Block block =
+      table_block(count == 1 ? "What is made by this sheet" : "Make " + std::to_string(count) + " of these", {}, width);
+  for (const BuildPiece& piece : subject.pieces)
+    block.rows.push_back(name_row(piece, piece.area->pieces.size() > 1, width));
+  const Box& box = subject.built->box;
+  std::string text = print_length(box.width_m(), lengths) + " wide, " + print_length(box.most.z(), lengths) +
+                     " high over the floor, " + print_length(box.depth_m(), lengths) + " deep";
+  if (const PieceCount* counted = subject.pieces.front().count; counted != nullptr) {
+    if (counted->clusters > 0) text += ", " + std::to_string(counted->clusters) + " clusters";
+    text += ", " + std::to_string(counted->balloons) + " balloons";
+  }
+  block.rows.push_back(text_row(text + (count > 1 ? " each." : "."), width));
+  const std::string& note = subject.placed().note;
+  if (!note.empty()) block.rows.push_back(paragraph(Part::key, note, table_quiet, width, 1.2));
+  return block;
+}
+
+std::vector<Block> frame_blocks(const BuildSubject& subject, const Setting& setting, double width) {
+  std::vector<Block> blocks;
+  if (!subject.frame.sections.empty()) blocks.push_back(sections_block(subject, setting, width));
+  add_feet(blocks, subject, setting, width);
+  if (!subject.piece().tie_points.empty()) blocks.push_back(tie_points_block(subject, setting, width));
+  if (!subject.placed().lines.empty()) blocks.push_back(lines_block(subject, setting, width));
+  const Units units = setting.units;
+  if (const double height = plan_height(subject, width, units); height > 0) {
+    Block plan;
+    plan.gap = 6;
+    plan.rows.push_back(
+        picture_row(height, [&subject, units](Marks& marks, const Rect& at) { add_plan(marks, subject, at, units); }));
+    blocks.push_back(std::move(plan));
+  }
+  return blocks;
+}
+
+std::vector<Block> part_blocks(const BuildSubject& subject, const Setting& setting, double width) {
+  const PieceCount* counted = subject.pieces.front().count;
+  if (counted == nullptr || counted->supplies.empty()) return {};
+  Block block = table_block(subject.pieces.size() > 1 ? "Parts for each" : "Parts", {}, width);
+  for (const SupplyLine& supply : counted->supplies)
+    block.rows.push_back(cells_row({{supply.name.empty() ? supply.key : supply.name},
+                                    {print_quantity(supply, lengths_in(setting.units)), 22, Across::right}},
+                                   width));
+  return {block};
+}
+
+std::vector<Block> caution_blocks(const BuildSubject& subject, double width) {
+  Block block = table_block("Mind this", {}, width);
+  std::set<std::string> said;
+  const auto say = [&](const std::string& text) {
+    if (said.insert(text).second) block.rows.push_back(text_row(text, width));
+  };
+  for (const Message& message : subject.piece().messages)
+    if (message.severity == Severity::warning) say(message.text);
+  for (const AnchoringRule& rule : subject.piece().anchoring)
+    if (holds(rule.when, subject.area())) say(rule.text + " " + rule.reason);
+  if (block.rows.empty()) return {};
+  return {block};
+}
+
+Block sizes_block(const BuildSubject& subject, const Setting& setting, double width) {
+  const LengthStyle lengths = lengths_in(setting.units);
+  const SheetInput& input = setting.input;
+  const std::vector<RowCell> captions{{"", 9},
+                                      {"Colour"},
+                                      {"Size", 11, Across::right},
+                                      {"Blow to", 14, Across::right},
+                                      {"Each", 8, Across::right},
+                                      {"Spares", 11, Across::right}};
+  Block block = table_block("Balloons and sizes", captions, width);
+  std::set<std::pair<std::string, double>> bags;
+  for (const LastBuilt::Count& count : subject.counts) {
+    const Colour* colour = slot_colour(subject.placed(), count.slot, input.palettes);
+    const ColourReference reference =
+        count.slot < subject.placed().colours.size() ? subject.placed().colours[count.slot] : ColourReference{};
+    const auto bag = std::ranges::find_if(input.count.bags, [&](const BalloonBag& b) {
+      return b.colour == reference && b.nominal_in == count.nominal_in;
+    });
+    std::string spares = bag == input.count.bags.end() ? "–" : std::to_string(bag->spares);
+    if (!bags.insert({reference.palette + "/" + reference.colour, count.nominal_in}).second) spares = "\"";
+    const std::string letter = count.slot < 26 ? std::string(1, slot_letter(count.slot)) : "?";
+    Row row = cells_row({{"", 9},
+                         {colour ? colour->name : "no colour"},
+                         {print_nominal(count.nominal_in), 11, Across::right},
+                         {print_sizer(subject, count.nominal_in, count.inflated_m, lengths), 14, Across::right},
+                         {std::to_string(count.balloons), 8, Across::right},
+                         {spares, 11, Across::right}},
+                        width);
+    const auto text = row.draw;
+    row.draw = [text, colour, letter](Marks& marks, const Rect& at) {
+      add_swatch(marks, Part::key, at.x, at.y, colour);
+      marks.push_back(text_mark(Part::key, {at.x + 5, at.y, 4, line_height}, letter, table_bold));
+      text(marks, at);
+    };
+    block.rows.push_back(std::move(row));
+  }
+  block.rows.push_back(
+      text_row("Spares are those of the whole event in that colour and size: they travel in the common "
+               "box. \"Blow to\" is the sizer's figure; the gauge at the end of these sheets checks the "
+               "sizer.",
+               width, 1.2, ink_quiet));
+  for (const SizerLine& size : subject.sizes)
+    if (std::abs(size.sizer_m - size.inflated_m) >= 0.0005)
+      block.rows.push_back(text_row(
+          print_nominal(size.nominal_in) + ": blown to " + print_inflated(size.sizer_m, lengths) +
+              " where they are inflated they measure " + print_inflated(size.inflated_m, lengths) + " at the event.",
+          width, 1.2, ink_quiet));
+  return block;
+}
+
+Block mending_block(const BuildSubject& subject, double width) {
+  Block block = table_block("A balloon has burst", {}, width);
+  const bool rings = subject.chart.rings;
+  int number = 0;
+  const auto step = [&](const std::string& text) { block.rows.push_back(step_row(++number, text, width)); };
+  step(
+      rings
+          ? "Find the number of its cluster on the picture \"Clusters\": count on from the nearest number. The cluster "
+            "chart has its colours by place, the balloons beside it tell which one is missing."
+          : "Find its stretch by measuring along the line from " + print_start(subject) +
+                ", and its name on the picture of that stretch. Beneath stand its size and colour.");
+  step(
+      "Take one of that colour and size from the common box and blow it to the sizer's figure in \"Balloons and "
+      "sizes\".");
+  step(
+      "Pull the scraps of the burst one out of its cluster and leave its neck twisted in if it sits fast: it holds the "
+      "others. Pocket every scrap: children choke on latex.");
+  step(
+      "Ease the new one in between its neighbours from the front, tail first, stretch its neck round the twisted necks "
+      "on "
+      "the rod or line twice and tuck it under the turn. Where fingers do not reach, tie a thin balloon or 30 cm of "
+      "line "
+      "to the neck beforehand and knot that round the cluster.");
+  if (!subject.loose.empty())
+    step(
+        "Fillers, toppers and collars: two glue dots where it touches its neighbours, or its neck under a "
+        "neighbour's.");
+  step("Turn it till it sits in its crease, and look from the front whether the colours run on.");
+  return block;
+}
+
+}  // namespace quadrille

@@ -1,0 +1,216 @@
+#include "studio/paper/size_gauge.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+#include <span>
+#include <string>
+
+#include "studio/drawing/room.hpp"
+#include "studio/paint/style.hpp"
+#include "studio/paint/text.hpp"
+#include "studio/paper/page_frame.hpp"
+#include "studio/takeoff/print.hpp"
+
+namespace quadrille {
+namespace {
+
+constexpr double head = 20;  // mm over the circles: what to do, and the line of 100 mm
+
+/// One diameter with everything that is blown to it.
+struct GaugeSize {
+  double diameter_mm = 0, around_m = 0;
+  std::string label;
+};
+
+std::vector<GaugeSize> gauge_sizes(const std::vector<SizerLine>& sizes, LengthStyle lengths) {
+  std::map<std::string, GaugeSize> by_figure;
+  std::map<std::string, std::set<double>> nominal;
+  for (const SizerLine& size : sizes) {
+    const std::string figure = print_inflated(size.sizer_m, lengths);
+    by_figure[figure] = {size.sizer_m * 1000, size.around_m, ""};
+    nominal[figure].insert(size.nominal_in);
+  }
+  std::vector<GaugeSize> all;
+  for (auto& [figure, size] : by_figure) {
+    for (const double inches : nominal[figure]) size.label += (size.label.empty() ? "" : ", ") + print_nominal(inches);
+    size.label += " blown to " + figure;
+    all.push_back(size);
+  }
+  std::ranges::sort(all, std::ranges::greater{}, &GaugeSize::diameter_mm);
+  return all;
+}
+
+void add_head(Page& page, const Rect& content, const std::string& text) {
+  const double mark = 100, x = content.right() - mark, y = content.y + 8;
+  page.marks.push_back(
+      text_mark(Part::note, {content.x, content.y, content.width - mark - 8, head - 3}, text, type(pt_body, ink_text)));
+  page.marks.push_back(line_mark(Part::scale_bar, {x, y}, {x + mark, y}, mm_line));
+  for (const double end : {x, x + mark})
+    page.marks.push_back(line_mark(Part::scale_bar, {end, y - 1.5}, {end, y + 1.5}, mm_line));
+  page.marks.push_back(text_mark(Part::scale_bar, {x, y + 2, mark, 7.5},
+                                 "100 mm. If it is not, the page was fitted to the paper: print it at actual size.",
+                                 type(pt_caption, ink_quiet)));
+}
+
+/// Whether a circle about `centre` runs through the box, or nearer to it than 0.3 mm.
+bool is_crossed_by(const Rect& box, Point2 centre, double radius) {
+  const double x = std::clamp(centre.x, box.x, box.right()), y = std::clamp(centre.y, box.y, box.bottom());
+  const double nearest = std::hypot(x - centre.x, y - centre.y);
+  double farthest = 0;
+  for (const double cx : {box.x, box.right()})
+    for (const double cy : {box.y, box.bottom()})
+      farthest = std::max(farthest, std::hypot(cx - centre.x, cy - centre.y));
+  return nearest - 0.3 < radius && radius < farthest + 0.3;
+}
+
+/// What labels keep off: each other, and all curves about `centre` but their own.
+struct LabelRoom {
+  Point2 centre;
+  std::vector<double> radii;
+  Rect bounds;
+  std::vector<Rect> taken = {};
+};
+
+/// A label on the curve at the first of the angles, from `first` to `last`, at which it has room: white behind it, so that
+/// the line stops there. Where other curves are too near everywhere, it may cross one.
+void add_label(Page& page, LabelRoom& room, double radius, const std::string& text, double first, double last) {
+  const TextStyle style = type(pt_body, ink_text, Face::bold, Across::centre, Down::middle);
+  const double width = std::min(text_width(text, style), room.bounds.width), height = 4.4;
+  constexpr int places = 60;
+  for (const bool may_cross : {false, true})
+    for (int i = 0; i <= places; ++i) {
+      const double angle = first + (last - first) * i / places;
+      const Rect box{room.centre.x + radius * std::cos(angle) - width / 2,
+                     room.centre.y - radius * std::sin(angle) - height / 2, width, height};
+      const Rect& bounds = room.bounds;
+      const bool inside =
+          box.x >= bounds.x && box.right() <= bounds.right() && box.y >= bounds.y && box.bottom() <= bounds.bottom();
+      if (!inside || meets_any(box, room.taken)) continue;
+      const auto crosses = [&](double other) { return other != radius && is_crossed_by(box, room.centre, other); };
+      if (!may_cross && std::ranges::any_of(room.radii, crosses)) continue;
+      room.taken.push_back(box);
+      page.marks.push_back(filled_mark(Part::drawing, rect_path(box), ink_paper));
+      page.marks.push_back(text_mark(Part::drawing, box, text, style));
+      return;
+    }
+}
+
+/// A part of a circle from one angle to another, anticlockwise from the right, in quarters of a curve no longer than 45°.
+PathSteps arc_path(Point2 centre, double radius, double from, double to) {
+  const int parts = std::max(1, static_cast<int>(std::ceil((to - from) / (pi / 4) - 1e-9)));
+  const double step = (to - from) / parts, reach = radius * 4 / 3 * std::tan(step / 4);
+  const auto at = [&](double a) { return Point2{centre.x + radius * std::cos(a), centre.y - radius * std::sin(a)}; };
+  const auto ahead = [&](double a, double by) {
+    const Point2 p = at(a);
+    return Point2{p.x - by * std::sin(a), p.y - by * std::cos(a)};
+  };
+  PathSteps path{{PathStep::Kind::move, at(from), {}, {}}};
+  for (int i = 0; i < parts; ++i) {
+    const double a = from + step * i, b = a + step;
+    path.push_back({PathStep::Kind::curve, at(b), ahead(a, reach), ahead(b, -reach)});
+  }
+  return path;
+}
+
+void add_curve(Page& page, PathSteps path) {
+  page.marks.push_back(stroked_mark(Part::drawing, std::move(path), {ink_text, 0.25, {}, false}));
+}
+
+std::vector<double> radii_of(std::span<const GaugeSize> sizes) {
+  std::vector<double> radii;
+  for (const GaugeSize& size : sizes) radii.push_back(size.diameter_mm / 2);
+  return radii;
+}
+
+struct GaugeRoom {
+  Page page;
+  Rect content;  ///< beneath the head
+};
+
+GaugeRoom new_page(const Setting& setting, const std::string& text) {
+  Page page = blank_page(setting.paper, false);
+  page.name = "Size gauge";
+  Rect content = content_of(page, setting.input.event);
+  add_head(page, content, text);
+  content.y += head, content.height -= head;
+  return {std::move(page), content};
+}
+
+void add_circles(std::vector<Page>& pages, const std::vector<GaugeSize>& sizes, const Setting& setting) {
+  constexpr std::size_t most = 6;
+  for (std::size_t from = 0; from < sizes.size(); from += most) {
+    GaugeRoom room = new_page(setting,
+                              "True size. Hold the fullest part of a balloon against its circle, or set the sizer "
+                              "to it.");
+    const Point2 centre = room.content.middle();
+    const std::size_t to = std::min(sizes.size(), from + most);
+    for (std::size_t i = from; i < to; ++i) add_curve(room.page, circle_path(centre, sizes[i].diameter_mm / 2));
+    LabelRoom labels{centre, radii_of(std::span(sizes).subspan(from, to - from)), room.content};
+    for (std::size_t i = from; i < to; ++i)
+      add_label(room.page, labels, sizes[i].diameter_mm / 2, sizes[i].label, pi / 2, pi / 2 + 2 * pi);
+    pages.push_back(std::move(room.page));
+  }
+}
+
+void add_quarters(std::vector<Page>& pages, const std::vector<GaugeSize>& sizes, const Setting& setting) {
+  constexpr std::size_t most = 8;
+  for (std::size_t from = 0; from < sizes.size(); from += most) {
+    GaugeRoom room = new_page(setting,
+                              "True size, a quarter of each: put the corner under the balloon's middle, its fullest "
+                              "part meets the arc.");
+    const Point2 corner{room.content.x, room.content.bottom()};
+    const std::size_t to = std::min(sizes.size(), from + most);
+    const double reach = sizes[from].diameter_mm / 2;
+    room.page.marks.push_back(line_mark(Part::drawing, corner, {corner.x + reach, corner.y}, mm_line));
+    room.page.marks.push_back(line_mark(Part::drawing, corner, {corner.x, corner.y - reach}, mm_line));
+    for (std::size_t i = from; i < to; ++i) add_curve(room.page, arc_path(corner, sizes[i].diameter_mm / 2, 0, pi / 2));
+    LabelRoom labels{corner, radii_of(std::span(sizes).subspan(from, to - from)), room.content};
+    for (std::size_t i = from; i < to; ++i)
+      add_label(room.page, labels, sizes[i].diameter_mm / 2, sizes[i].label, pi / 2, 0);
+    pages.push_back(std::move(room.page));
+  }
+}
+
+/// Pieces of circles too large for the paper, one under the other, each with the measure around.
+void add_pieces(std::vector<Page>& pages, const std::vector<GaugeSize>& sizes, const Setting& setting) {
+  const LengthStyle lengths = lengths_in(setting.units);
+  const char* const text =
+      "Too large for this paper: a piece of each circle in true size, to hold the balloon's side "
+      "against, and the measure around it for a tape.";
+  std::vector<GaugeRoom> rooms;
+  double y = 1e300;
+  for (const GaugeSize& size : sizes) {
+    if (rooms.empty() || y > rooms.back().content.bottom() - 70) {
+      rooms.push_back(new_page(setting, text));
+      y = rooms.back().content.y + 4;
+    }
+    GaugeRoom& room = rooms.back();
+    const double radius = size.diameter_mm / 2, half = std::asin(std::min(1.0, room.content.width / 2 / radius));
+    const double deep = radius * (1 - std::cos(half));
+    add_curve(room.page, arc_path({room.content.middle().x, y + radius}, radius, pi / 2 - half, pi / 2 + half));
+    room.page.marks.push_back(text_mark(Part::drawing, {room.content.x, y + deep + 1.5, room.content.width, 4.4},
+                                        size.label + ", " + print_length(size.around_m, lengths) + " around",
+                                        type(pt_body, ink_text, Face::bold, Across::centre)));
+    y += deep + 14;
+  }
+  for (GaugeRoom& room : rooms) pages.push_back(std::move(room.page));
+}
+
+}  // namespace
+
+std::vector<Page> gauge_pages(const std::vector<SizerLine>& sizes, const Setting& setting) {
+  const Rect content = content_of(blank_page(setting.paper, false), setting.input.event);
+  const double room = std::min(content.width, content.height - head) - 0.5;
+  std::vector<GaugeSize> circles, quarters, pieces;
+  for (const GaugeSize& size : gauge_sizes(sizes, lengths_in(setting.units)))
+    (size.diameter_mm <= room ? circles : size.diameter_mm / 2 <= room ? quarters : pieces).push_back(size);
+  std::vector<Page> pages;
+  add_pieces(pages, pieces, setting);
+  add_quarters(pages, quarters, setting);
+  add_circles(pages, circles, setting);
+  return pages;
+}
+
+}  // namespace quadrille

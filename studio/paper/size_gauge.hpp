@@ -1,0 +1,15 @@
+// The gauge: every diameter that balloons are blown to, in its true size, to set and check the sizer by.
+#pragma once
+
+#include <vector>
+
+#include "studio/paper/area_layout.hpp"
+#include "studio/takeoff/sizer.hpp"
+
+namespace quadrille {
+
+/// Pages with the diameters of `sizes`, each once: as circles where the paper is large enough, else as quarters of a
+/// circle, else as a piece of one with the measure around; and a line of 100 mm to see whether the print is in true size.
+std::vector<Page> gauge_pages(const std::vector<SizerLine>& sizes, const Setting& setting);
+
+}  // namespace quadrille

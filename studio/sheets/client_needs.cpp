@@ -1,0 +1,165 @@
+#include "studio/sheets/client_needs.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <string>
+#include <string_view>
+#include <utility>
+
+#include "sdk/number.hpp"
+#include "studio/build_sheet/build_rows.hpp"
+#include "studio/paper/page_frame.hpp"
+#include "studio/sheets/client_rows.hpp"
+#include "studio/standing/site_words.hpp"
+#include "studio/standing/wind.hpp"
+#include "studio/takeoff/print.hpp"
+
+namespace quadrille {
+namespace {
+
+std::string name_of(const Area& area) { return area.name.empty() ? "Unnamed area" : area.name; }
+
+/// A distance that nobody measures to the inch: "59 ft", "18 m".
+std::string print_way(double metres, Units units) {
+  return units == Units::feet ? print_fixed(std::round(metres / metres_per_foot), 0) + " ft"
+                              : print_fixed(std::round(metres), 0) + " m";
+}
+
+/// "Gate post, left; Gate post, right"
+std::string joined(const std::vector<std::string>& names) {
+  std::string text;
+  for (const std::string& name : names) text += (text.empty() ? "" : "; ") + name;
+  return text;
+}
+
+template <class Test>
+std::vector<std::string> pieces_that(const Area& area, Test test) {
+  std::vector<std::string> names;
+  for (const auto& piece : area.pieces)
+    if (!piece->hidden && test(*piece)) names.push_back(piece->name.empty() ? "Unnamed piece" : piece->name);
+  return names;
+}
+
+bool has_line_to(const Area& area, AnchorKind kind) {
+  return !pieces_that(area, [&](const PlacedPiece& piece) {
+            return std::ranges::any_of(piece.lines, [&](const SecuringLine& line) { return line.anchor == kind; });
+          }).empty();
+}
+
+/// By id: what lines of the area's pieces are tied to.
+std::set<std::string, std::less<>> tied_to(const Area& area) {
+  std::set<std::string, std::less<>> ids;
+  for (const auto& piece : area.pieces)
+    for (const SecuringLine& line : piece->lines)
+      if (!piece->hidden && line.anchor == AnchorKind::structure) ids.insert(line.structure);
+  return ids;
+}
+
+/// Collects the sentences of one area, or of the whole event.
+struct Needs {
+  const Setting& setting;
+  double width;
+  std::vector<Row> rows = {};
+  bool under_heading = false;  ///< the next row stays with the heading before it
+
+  void add(const std::string& text) {
+    rows.push_back(bullet_row(text, width));
+    rows.back().with_before = std::exchange(under_heading, false);
+  }
+  void add_heading(const std::string& text) {
+    rows.push_back(cells_row({{text, 0, Across::left, Face::bold}}, width));
+    under_heading = true;
+  }
+
+  void add_access() {
+    const Event& event = setting.input.event;
+    const std::string on = event.date.empty() ? "" : " on " + print_date(event.date);
+    add(event.load_in_from.empty()
+            ? "The time from which we may come in" + on + ": still to be agreed."
+            : "Access to the place from " + event.load_in_from + on + ", with somebody to let us in.");
+    if (!event.ready_by.empty()) add("Until " + event.ready_by + ", when all is ready, room to work in.");
+    add(event.strike_from.empty() ? "The time at which we take down: still to be agreed."
+                                  : "Access again from " + event.strike_from + " to take down.");
+  }
+
+  void add_distances(const Site& site) {
+    if (site.vehicle_m)
+      add("A place for our vehicle within " + print_way(*site.vehicle_m, setting.units) + ", for loading.");
+    else
+      add("A place for our vehicle, as near as may be; how far is it?");
+    if (site.outlet_m)
+      add("An outlet that we may use within " + print_way(*site.outlet_m, setting.units) +
+          (site.surroundings == Surroundings::outdoors ? ", on a ground-fault device." : "."));
+    else
+      add("An outlet that we may use; how far is it? Without one we bring our own power.");
+  }
+
+  void add_permissions(const Area& area) {
+    const auto tied = tied_to(area);
+    for (const Structure& s : area.structures) {
+      if (!tied.contains(s.id)) continue;
+      add("Permission to tie on to: " + (s.name.empty() ? "unnamed structure" : s.name) +
+          (s.allowed_by.empty() ? ". We need it from whoever it belongs to." : " (allowed by " + s.allowed_by + ")."));
+    }
+    if (has_line_to(area, AnchorKind::stake))
+      add("Permission to drive stakes into the ground, and word of pipes and cables that lie in it.");
+    const auto hung = pieces_that(area, [&](const PlacedPiece& piece) { return hangs(piece); });
+    if (!hung.empty()) add("Permission to fix and hang, from something sound: " + joined(hung) + ".");
+  }
+
+  bool hangs(const PlacedPiece& piece) const {
+    const auto found = setting.input.built.find(piece.id);
+    if (found == setting.input.built.end() || !found->second || found->second->status != Status::ok) return false;
+    return std::ranges::any_of(found->second->piece.supports,
+                               [](const Support& support) { return support.kind == SupportKind::hook; });
+  }
+
+  void add_water() {
+    const auto& supplies = setting.input.count.supplies;
+    const auto water = std::ranges::find(supplies, std::string_view("ballast-water"), &SupplyLine::key);
+    if (water == supplies.end() || setting.options.area) return;
+    add("Water from a tap for our ballast, " + print_quantity(*water, lengths_in(setting.units)) +
+        ", and a lawn or a sewer that it may go to afterwards, no storm drain.");
+  }
+};
+
+}  // namespace
+
+Block need_block(const Setting& setting, const std::vector<const Area*>& areas, double width) {
+  Needs needs{setting, width};
+  needs.add_access();
+  needs.add_water();
+  for (const Area* area : areas) {
+    if (std::ranges::all_of(area->pieces, [](const auto& piece) { return piece->hidden; })) continue;
+    if (areas.size() > 1) needs.add_heading(name_of(*area));
+    needs.add_distances(area->site);
+    needs.add_permissions(*area);
+  }
+  Block block = titled_block("What we need from you", width);
+  block.rows = std::move(needs.rows);
+  return block;
+}
+
+Block caution_block(const std::vector<const Area*>& areas, double width) {
+  const bool outdoors =
+      std::ranges::any_of(areas, [](const Area* area) { return area->site.surroundings == Surroundings::outdoors; });
+  Block block = titled_block("Please know", width);
+  const auto add = [&](const std::string& text) { block.rows.push_back(bullet_row(text, width)); };
+  add("Children under eight can choke on uninflated or broken balloons: keep these from them, and pick up what "
+      "bursts.");
+  add("Latex can cause an allergic reaction. Tell us beforehand if a guest is allergic: there is other material.");
+  add("Keep candles, heaters and hot lamps away from the balloons.");
+  add("Ballast, lines and stakes hold the pieces up: please do not move, lean on or untie anything, and keep people "
+      "from climbing.");
+  add("Exits and the ways to them stay clear at their full width.");
+  if (!outdoors) return block;
+  add("In strong wind or at thunder we take down what stands outdoors, before it comes; nothing is left up above "
+      "Beaufort 5 (" +
+      print_gust(beaufort_5_top_m_s, Units::feet) + ", " + print_gust(beaufort_5_top_m_s, Units::metric) + ").");
+  add("Sun and heat dull and burst balloons outdoors; a few may go before the day is over.");
+  add("No balloon is released: animals eat what comes down, and many places forbid it.");
+  return block;
+}
+
+}  // namespace quadrille

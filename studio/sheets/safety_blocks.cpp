@@ -1,0 +1,174 @@
+// Lines, feet and outlet; levels stand in safety_levels.cpp, what is ticked and signed in safety_checks.cpp.
+#include "studio/sheets/safety_blocks.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "sdk/number.hpp"
+#include "studio/build_sheet/build_rows.hpp"
+#include "studio/model/lengths.hpp"
+#include "studio/paper/piece_key.hpp"
+#include "studio/paper/table_rows.hpp"
+#include "studio/standing/ballast.hpp"
+#include "studio/standing/checks.hpp"
+#include "studio/standing/level_words.hpp"
+#include "studio/standing/site_words.hpp"
+#include "studio/standing/wind.hpp"
+#include "studio/takeoff/print.hpp"
+
+namespace quadrille {
+namespace {
+
+std::string numbered_name(const SafetyPiece& piece, const SafetySubject& subject) {
+  return (subject.pieces.size() > 1 ? std::to_string(piece.number) + "  " : "") + piece.name();
+}
+
+std::vector<RowCell> line_cells(const std::string& line, const std::string& way, const std::string& length,
+                                const std::string& angle, const std::string& pull, const std::string& without) {
+  return {{line, 13, Across::left, Face::bold},
+          {way},
+          {length, 21, Across::right},
+          {angle, 11, Across::right},
+          {pull, 16, Across::right},
+          {"", 1.5},
+          {without, 36}};
+}
+
+Row line_row(const SafetyPiece& piece, const SafetyLine& line, const SafetySubject& subject, const Setting& setting,
+             double width) {
+  const LengthStyle lengths = lengths_in(setting.units);
+  const AnchoredLine& laid = line.laid;
+  const SecuringLine& asked = piece.placed->lines[laid.line];
+  std::string way = "From " + piece.piece->tie_points[laid.run.tie_point].label + " to " +
+                    print_anchor(asked, *subject.area, lengths);
+  if (asked.anchor != AnchorKind::structure)
+    way += ", " + print_way(laid.right_m, laid.away_m, lengths) +
+           (laid.foot.empty() ? ", from the piece's place" : ", from the " + laid.foot);
+  return cells_row(line_cells(line.label, way, print_length(laid.length_m, lengths),
+                              print_fixed(laid.to_ground_rad * 180 / pi, 0) + "°",
+                              line.pull_n ? print_pull(*line.pull_n, setting.units) : "–",
+                              line.without_m_s ? level_words(*line.without_m_s) : "–"),
+                   width);
+}
+
+/// "L2" for the line that the answer calls "line side-1 (2)"; as the answer calls it where lines that do not count were
+/// left out of its numbers.
+std::string label_of(const SafetyPiece& piece, const std::string& where) {
+  if (piece.answer->not_counted.empty())
+    for (const SafetyLine& line : piece.lines)
+      if (name_of_line(piece.placed->lines, line.laid.line) == where) return line.label;
+  return where;
+}
+
+void add_most_pulled(Block& block, const SafetyPiece& piece, const Setting& setting, double width) {
+  for (const StandingCheck& check : piece.answer->checks)
+    if (check.code == "line" || check.code == "anchor")
+      block.rows.push_back(text_row((check.code == "line" ? "Most pulled: " : "Anchor nearest to giving way: ") +
+                                        label_of(piece, check.where) + ", " +
+                                        print_amount(check.value, check.unit, setting.units) + " of the " +
+                                        print_amount(check.limit, check.unit, setting.units) +
+                                        " that it bears, in wind " + wind_words(check.direction_deg) + ".",
+                                    width, 0.8, ink_quiet));
+}
+
+/// What the answer says of lines that the table could not give a force.
+void add_other_lines(Block& block, const SafetyPiece& piece, const Setting& setting, double width) {
+  for (const std::string& sentence : piece.answer->not_counted) block.rows.push_back(text_row(sentence, width));
+  for (const std::string& sentence : piece.answer->faults) block.rows.push_back(text_row(sentence, width));
+  const bool told = std::ranges::all_of(piece.lines, [](const SafetyLine& line) { return line.pull_n.has_value(); });
+  if (told) return;
+  for (const ForceInLine& force : piece.answer->lines)
+    block.rows.push_back(text_row("A line from " + force.from + " to " + force.to + " pulls at most " +
+                                      print_pull(force.greatest_n, setting.units) + ".",
+                                  width));
+  for (const WithoutLine& lost : piece.answer->without)
+    block.rows.push_back(
+        text_row("Without the line " + lost.line + " it bears " + level_words(lost.limit_gust_m_s) + ".", width));
+}
+
+Block feet_block(const SafetySubject& subject, const Setting& setting, double width) {
+  Block block =
+      table_block("Feet and ballast",
+                  {{"Piece"}, {"Foot", 34}, {"Plate", 24, Across::right}, {"Ballast on it", 26, Across::right}}, width);
+  const MassStyle masses = masses_in(setting.units);
+  for (const SafetyPiece& piece : subject.pieces) {
+    bool first = true;
+    for (const NamedSupport& support : piece.supports) {
+      const Support& what = piece.piece->supports[support.support];
+      if (what.kind != SupportKind::plate) continue;
+      block.rows.push_back(cells_row({{first ? numbered_name(piece, subject) : ""},
+                                      {support.name, 34},
+                                      {print_mass(what.own_mass_kg, masses), 24, Across::right},
+                                      {print_mass(what.ballast_kg, masses), 26, Across::right, Face::bold}},
+                                     width));
+      first = false;
+    }
+  }
+  // What is to be done alike is said once.
+  std::vector<std::pair<std::string, std::vector<std::size_t>>> advice;
+  for (const SafetyPiece& piece : subject.pieces) {
+    if (piece.answer == nullptr) continue;
+    const std::string words = ballast_in_words(*piece.answer, setting.units);
+    auto same = std::ranges::find(advice, words, &std::pair<std::string, std::vector<std::size_t>>::first);
+    if (same == advice.end()) same = advice.insert(advice.end(), {words, {}});
+    same->second.push_back(piece.number);
+  }
+  for (const auto& [words, numbers] : advice)
+    if (!words.empty())
+      block.rows.push_back(
+          text_row((subject.pieces.size() > 1 ? "Piece " + print_numbers(numbers) + ": " : "") + words, width));
+  return block;
+}
+
+}  // namespace
+
+std::vector<Block> securing_blocks(const SafetySubject& subject, const Setting& setting, double width) {
+  std::vector<Block> blocks;
+  if (subject.has_lines()) {
+    Block block = table_block(
+        "Lines", line_cells("Line", "Way", "Length", "To ground", "Pull", "If it is lost, the piece bears"), width);
+    for (const SafetyPiece& piece : subject.pieces) {
+      if (piece.lines.empty()) continue;
+      if (subject.pieces.size() > 1)
+        block.rows.push_back(cells_row({{numbered_name(piece, subject), 0, Across::left, Face::bold}}, width));
+      for (const SafetyLine& line : piece.lines) block.rows.push_back(line_row(piece, line, subject, setting, width));
+      if (piece.answer == nullptr) continue;
+      if (piece.answer->gust_m_s > 0 && !piece.answer->lines.empty())
+        block.rows.push_back(text_row("Each pull is the greatest of its line in a gust of " +
+                                          level_words(piece.answer->gust_m_s) + ", whatever side it comes from.",
+                                      width, 0.8, ink_quiet));
+      add_most_pulled(block, piece, setting, width);
+      add_other_lines(block, piece, setting, width);
+    }
+    blocks.push_back(std::move(block));
+  }
+  if (Block feet = feet_block(subject, setting, width); !feet.rows.empty()) blocks.push_back(std::move(feet));
+  return blocks;
+}
+
+std::vector<Block> outlet_blocks(const SafetySubject& subject, const Setting& setting, double width) {
+  Block block = table_block("Outlet and cord", {}, width);
+  const LengthStyle lengths = lengths_in(setting.units);
+  const auto& outlet = subject.area->site.outlet_m;
+  std::string text = outlet
+                         ? "The outlet is " + print_length(*outlet, lengths) + " away; where it is, mark on the plan."
+                         : "How far the outlet is, is not known.";
+  if (setting.input.power == nullptr) {
+    text += " Cords and power were not reckoned.";
+  } else {
+    const auto power = std::ranges::find(*setting.input.power, subject.area->id, &AreaPower::area);
+    if (power != setting.input.power->end()) {
+      if (const std::string gauges = print_gauges(*power); power->cord_m && !gauges.empty())
+        text += " Cord: " + print_length(*power->cord_m, lengths) + " of " + gauges + ".";
+      else
+        text += " No cord serves: bring a battery of " + print_watt_hours(power->battery_wh) + " or a generator of " +
+                print_fixed(power->generator_w, 0) + " W.";
+    }
+  }
+  text += subject.outdoors() ? " Plug it into a ground-fault device. Keep it off the walkways and out of the wet."
+                             : " Keep it off the walkways.";
+  block.rows.push_back(text_row(text, width));
+  return {block};
+}
+
+}  // namespace quadrille

@@ -1,0 +1,140 @@
+// What each piece of an area bears, in words and levels.
+#include <algorithm>
+
+#include "studio/build_sheet/build_rows.hpp"
+#include "studio/paper/table_rows.hpp"
+#include "studio/sheets/safety_blocks.hpp"
+#include "studio/sheets/tick_row.hpp"
+#include "studio/standing/checks.hpp"
+#include "studio/standing/level_words.hpp"
+#include "studio/standing/site_words.hpp"
+#include "studio/standing/wind.hpp"
+
+namespace quadrille {
+namespace {
+
+constexpr double name_room = 34, level_room = 32;
+
+std::vector<RowCell> level_cells(const std::string& piece, const std::string& limit, const std::string& watch,
+                                 const std::string& down, const std::string& fails) {
+  return {{piece, name_room},
+          {limit, level_room},
+          {watch, level_room},
+          {down, level_room, Across::left, Face::bold},
+          {fails}};
+}
+
+/// "2  Gate arch".
+std::string numbered(const SafetyPiece& piece, const SafetySubject& subject) {
+  return (subject.pieces.size() > 1 ? std::to_string(piece.number) + "  " : "") + piece.name();
+}
+
+/// "a base plate tips, at the left foot, in wind from the front".
+std::string failure_words(const StandingCheck& check, bool at_rest) {
+  std::string text = failure_of(check.code);
+  if (!check.where.empty()) text += ", at the " + check.where;
+  return text + (at_rest ? ", without any wind" : ", in wind " + wind_words(check.direction_deg));
+}
+
+std::string in_forecast(const PieceStanding& answer) {
+  if (!answer.forecast_known) return "";
+  switch (answer.verdict) {
+    case Verdict::fine:
+      return " In the gust that is forecast: fine.";
+    case Verdict::watch:
+      return " In the gust that is forecast: watch it.";
+    case Verdict::no:
+      return " In the gust that is forecast: it does not stay up.";
+    case Verdict::unknown:
+      break;
+  }
+  return "";
+}
+
+Row outdoor_row(const SafetyPiece& piece, const SafetySubject& subject, double width) {
+  const std::string name = numbered(piece, subject);
+  if (piece.answer == nullptr) return cells_row(level_cells(name, "–", "–", "–", "Not reckoned."), width);
+  const PieceStanding& answer = *piece.answer;
+  if (answer.checks.empty())
+    return cells_row(level_cells(name, "not known", "not known", "not known",
+                                 answer.reason.empty() ? "It could not be reckoned." : answer.reason),
+                     width);
+  if (answer.fails_at_rest)
+    return cells_row(
+        level_cells(name, "does not stand", "–", "do not put it up", failure_words(answer.governing, true) + "."),
+        width);
+  const std::string fails = answer.governing.code.empty() ? "Nothing fails up to the highest gust that was looked at."
+                                                          : failure_words(answer.governing, false) + ".";
+  return cells_row(
+      level_cells(name, (answer.limit_beyond ? "more than " : "") + level_words(answer.limit_gust_m_s),
+                  level_words(answer.watch_m_s), level_words(answer.take_down_m_s), fails + in_forecast(answer)),
+      width);
+}
+
+Row indoor_row(const SafetyPiece& piece, const SafetySubject& subject, const Setting& setting, double width) {
+  std::string text = "not reckoned";
+  if (piece.answer != nullptr) {
+    const PieceStanding& answer = *piece.answer;
+    if (answer.checks.empty()) {
+      text = answer.reason.empty() ? "it could not be reckoned" : answer.reason;
+    } else if (answer.verdict == Verdict::no) {
+      const StandingCheck* const worst = worst_of(answer.checks);
+      text = "does not stand: " + std::string(worst != nullptr ? failure_of(worst->code) : "a check fails");
+    } else {
+      text = answer.hangs ? "hangs" : "stands";
+      if (answer.push_asked)
+        text += "; bears a push of " + print_force(answer.bears_push_n, setting.units) +
+                " at hand height, and somebody who leans on it pushes with " +
+                print_force(answer.push_n, setting.units);
+      if (answer.verdict == Verdict::watch) text += ": keep people from it";
+    }
+  }
+  return cells_row({{numbered(piece, subject), 60}, {text}}, width);
+}
+
+Row planning_aid_row(double width) { return cells_row({{planning_aid, 0, Across::left, Face::bold}}, width); }
+
+}  // namespace
+
+std::vector<Block> level_blocks(const SafetySubject& subject, const Setting& setting, double width) {
+  Block block =
+      subject.outdoors()
+          ? table_block("Wind levels",
+                        level_cells("Piece", "It bears gusts of", "Watch it from", "Take it down at", "First to fail"),
+                        width)
+          : table_block("How it stands", {}, width);
+  if (setting.input.standing == nullptr)
+    block.rows.push_back(text_row("How the pieces stand was not reckoned: there are no levels on this sheet.", width));
+  else
+    for (const SafetyPiece& piece : subject.pieces)
+      block.rows.push_back(subject.outdoors() ? outdoor_row(piece, subject, width)
+                                              : indoor_row(piece, subject, setting, width));
+  for (const std::string& sentence : subject.left_out) block.rows.push_back(text_row(sentence, width));
+  if (subject.pieces.empty() && subject.left_out.empty())
+    block.rows.push_back(text_row("There are no pieces in this area yet.", width));
+  if (subject.outdoors()) {
+    const auto& gust = subject.area->site.gust_m_s;
+    block.rows.push_back(text_row((gust ? "The forecast that it was reckoned with: gusts of " + level_words(*gust) + "."
+                                        : std::string("No forecast is known: get it, and reckon again.")) +
+                                      " Whatever was reckoned, nothing is left up above Beaufort 5 (" +
+                                      print_gust(beaufort_5_top_m_s, Units::feet) + ", " +
+                                      print_gust(beaufort_5_top_m_s, Units::metric) +
+                                      "). Gusts count, not the mean wind; Beaufort numbers are those of the same "
+                                      "speed.",
+                                  width));
+  }
+  block.rows.push_back(planning_aid_row(width));
+  return {block};
+}
+
+std::vector<Block> watch_blocks(const SafetySubject& subject, double width) {
+  if (!subject.outdoors()) return {};
+  Block block = table_block("Who watches", {}, width);
+  constexpr double label = 46;
+  block.rows.push_back(fill_in_row("Watches and reads the wind", width, label));
+  block.rows.push_back(fill_in_row("Where, from when to when", width, label));
+  block.rows.push_back(fill_in_row("Decides to take down, telephone", width, label + 6));
+  return {block};
+}
+
+}  // namespace quadrille

@@ -1,0 +1,283 @@
+#include "studio/sheets/safety_picture.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <set>
+#include <string>
+#include <utility>
+
+#include "sdk/number.hpp"
+#include "studio/build_sheet/build_picture.hpp"
+#include "studio/drawing/anchor_marks.hpp"
+#include "studio/drawing/dimension.hpp"
+#include "studio/drawing/room.hpp"
+#include "studio/drawing/scale.hpp"
+#include "studio/drawing/site_marks.hpp"
+#include "studio/paint/style.hpp"
+#include "studio/paint/text.hpp"
+#include "studio/paper/table_rows.hpp"
+#include "studio/sheets/safety_view.hpp"
+#include "studio/standing/site_words.hpp"
+
+namespace quadrille {
+namespace {
+
+constexpr const char* front_words = "Front: the audience stands here";
+const TextStyle front_style = type(pt_caption, ink_quiet, Face::regular, Across::centre);
+constexpr Ink spine_ink{0.6, 0.61, 0.64, 1}, plate_ink{0.88, 0.88, 0.9, 1}, way_ink{0.8, 0.8, 0.82, 1};
+
+class SafetyPainter {
+ public:
+  SafetyPainter(Marks& marks, const SafetySubject& subject, const SafetyView& view, const Setting& setting,
+                const Rect& room)
+      : marks_(marks), subject_(subject), view_(view), setting_(setting) {
+    const double k = 1000 / view.scale;
+    const double left = room.x + (room.width - view.front.width() * k) / 2 - view.front.left * k;
+    const double floor = room.y + view_caption + view_headroom + view.front.top * k;
+    front_ = {room, view.front, view.scale, {k, {left, floor}}, true};
+    const double plan_top = floor - view.front.floor * k + view_under_floor + view_between;
+    plan_ = {room, view.plan, view.scale, {k, {left, plan_top + view.plan.top * k}}, false};
+    front_.room.height = plan_top - view_between - room.y;
+    plan_.room.y = plan_top - 6;  // labels keep 6 mm off a picture's top
+    plan_.room.height = view.plan.height() * k + view_front_label + 6;
+    bar_y_ = plan_.room.bottom() + 2;
+  }
+
+  void paint() {
+    add_picture_caption(marks_, front_, "From the front, and from above beneath it", setting_.units);
+    add_front();
+    taken_plan_.push_back(front_label());
+    add_plan_ground();
+    for (const std::size_t index : view_.pieces) add_piece_from_above(subject_.pieces[index]);
+    for (const std::size_t index : view_.pieces) add_lines_from_above(subject_.pieces[index]);
+    for (const std::size_t index : view_.pieces) add_plan_labels(subject_.pieces[index]);
+    add_foot();
+  }
+
+ private:
+  Point2 on_front(const SafetyPiece& piece, const Vec3& p) const {
+    return front_.placement.on_page(piece.placed->x_m + p.x(), p.z());
+  }
+  Point2 on_plan(const SafetyPiece& piece, const Vec3& p) const {
+    return plan_.placement.on_page(piece.placed->x_m + p.x(), piece.placed->y_m + p.y());
+  }
+  void add_front();
+  void add_plan_ground();
+  void add_piece_from_above(const SafetyPiece& piece);
+  void add_lines_from_above(const SafetyPiece& piece);
+  void add_plan_labels(const SafetyPiece& piece);
+  void add_foot();
+  void add_line(const Point2& from, const Point2& to, const Vec3& run, bool from_above);
+  bool label(const BuildPicture& picture, const PicturePlace& at, const std::string& text, std::vector<Rect>& taken,
+             double off);
+  void number(const BuildPicture& picture, const PicturePlace& at, const SafetyPiece& piece, std::vector<Rect>& taken);
+  std::string whole_label(const SafetyLine& line) const;
+  Rect front_label() const {
+    const double wide = text_width(front_words, front_style) + 1;
+    return {plan_.room.middle().x - wide / 2, plan_.placement.rect(view_.plan).bottom() + 0.8, wide, 3.8};
+  }
+
+  Marks& marks_;
+  const SafetySubject& subject_;
+  const SafetyView& view_;
+  const Setting& setting_;
+  BuildPicture front_, plan_;
+  double bar_y_ = 0;
+  std::vector<Rect> taken_front_, taken_plan_;
+  std::set<std::string> named_;  // structures that have their label
+};
+
+std::string SafetyPainter::whole_label(const SafetyLine& line) const {
+  std::string text = line.label + ": " + print_length(line.laid.length_m, lengths_in(setting_.units)) + ", " +
+                     print_fixed(line.laid.to_ground_rad * 180 / pi, 0) + "°";
+  if (line.pull_n) text += ", " + print_pull(*line.pull_n, setting_.units);
+  return text;
+}
+
+bool SafetyPainter::label(const BuildPicture& picture, const PicturePlace& at, const std::string& text,
+                          std::vector<Rect>& taken, double off) {
+  const TextStyle style = type(pt_caption, ink_text, Face::bold, Across::centre);
+  Rect box;
+  if (!find_room_for_label(picture, at, text_width(text, style) + 0.6, 3.7, off, taken, box)) return false;
+  marks_.push_back(filled_mark(Part::drawing, rect_path(box), ink_paper));
+  marks_.push_back(text_mark(Part::dimension, box, text, style));
+  return true;
+}
+
+void SafetyPainter::number(const BuildPicture& picture, const PicturePlace& at, const SafetyPiece& piece,
+                           std::vector<Rect>& taken) {
+  if (subject_.pieces.size() < 2) return;
+  const std::string number = std::to_string(piece.number);
+  const double wide = 2 * ring_half_width(number) + 0.4;
+  Rect box;
+  if (find_room_for_label(picture, at, wide, 4.6, 1.2, taken, box))
+    add_ring(marks_, Part::dimension, box.middle(), number);
+}
+
+/// Black on a white edge, so that it shows on balloons of any colour. From the front, dashed where it comes forward and
+/// dotted where it goes back.
+void SafetyPainter::add_line(const Point2& from, const Point2& to, const Vec3& run, bool from_above) {
+  Pen pen{ink_text, mm_strong, {}, false};
+  if (!from_above && std::abs(run.y()) > 0.2 * run.norm())
+    pen.dashes = run.y() < 0 ? std::vector{2.2, 1.0} : std::vector{0.7, 0.9};
+  Mark mark = stroked_mark(Part::drawing, line_path(from, to), {ink_paper, 1.1, {}, false});
+  std::get<PathMark>(mark.shape).stroke.push_back(pen);
+  marks_.push_back(std::move(mark));
+}
+
+void SafetyPainter::add_front() {
+  SceneLook look;
+  look.line = ink_text, look.measures = lengths_in(setting_.units);
+  Marks scene = scene_marks(view_.scene, front_.placement, look, front_.room.x, front_.room.right());
+  taken_front_ = text_boxes(scene);
+  std::ranges::move(scene, std::back_inserter(marks_));
+  std::vector<std::pair<PicturePlace, std::string>> labels;
+  for (const std::size_t index : view_.pieces)
+    for (const SafetyLine& line : subject_.pieces[index].lines) {
+      const SafetyPiece& piece = subject_.pieces[index];
+      const Point2 from = on_front(piece, line.laid.run.from), to = on_front(piece, line.laid.run.to);
+      add_line(from, to, line.laid.run.to - line.laid.run.from, false);
+      add_anchor_mark(marks_, piece.placed->lines[line.laid.line].anchor, to);
+      taken_front_.push_back({to.x - 1.3, to.y - 1.3, 2.6, 2.6});
+      // Those that fall on each other when seen from the front share a label.
+      const auto same = std::ranges::find_if(labels, [&](const auto& other) {
+        return std::abs(other.first.at.x - to.x) < 1.5 && std::abs(other.first.at.y - to.y) < 1.5;
+      });
+      if (same != labels.end())
+        same->second += ", " + line.label;
+      else
+        labels.push_back({{to, {0, 1}}, line.label});
+    }
+  for (const auto& [place, text] : labels) label(front_, place, text, taken_front_, 2.2);
+  for (const std::size_t index : view_.pieces) {
+    const SafetyPiece& piece = subject_.pieces[index];
+    const auto shown = std::ranges::find(view_.scene.pieces, piece.placed->id, &ScenePiece::id);
+    if (shown == view_.scene.pieces.end()) continue;
+    const double middle = (shown->crown_left_m + shown->crown_right_m) / 2;
+    number(front_, {front_.placement.on_page(middle, shown->extent.top), {0, -1}}, piece, taken_front_);
+  }
+}
+
+void SafetyPainter::add_plan_ground() {
+  const Rect field = plan_.placement.rect(view_.plan);
+  const TextStyle style = type(pt_caption, ink_quiet, Face::regular, Across::centre);
+  for (const Walkway& way : subject_.area->walkways) {
+    const Rect whole = plan_.placement.rect({way.x_m, way.x_m + way.width_m, way.y_m, way.y_m + way.depth_m});
+    const double left = std::max(whole.x, field.x), right = std::min(whole.right(), field.right());
+    const double top = std::max(whole.y, field.y), bottom = std::min(whole.bottom(), field.bottom());
+    if (!(left < right) || !(top < bottom)) continue;
+    const Rect rect{left, top, right - left, bottom - top};
+    HatchMark hatch;
+    hatch.outline = {{left, top}, {right, top}, {right, bottom}, {left, bottom}};
+    hatch.spacing = 2.4, hatch.pen = {way_ink, mm_hair, {}, false};
+    marks_.push_back({Part::site, std::move(hatch)});
+    marks_.push_back(stroked_mark(Part::site, rect_path(rect), {ink_quiet, mm_hair, {1.2, 0.8}, false}));
+    const std::string name = way.name.empty() ? "walkway" : way.name;
+    const double wide = text_width(name, style) + 0.8;
+    const Rect box{rect.middle().x - wide / 2, top + 0.6, wide, 3.7};
+    if (wide > rect.width || rect.height < 5 || meets_any(box, taken_plan_)) continue;
+    marks_.push_back(filled_mark(Part::site, rect_path(box), ink_paper));
+    marks_.push_back(text_mark(Part::site, box, name, style));
+    taken_plan_.push_back(box);
+  }
+  for (const Structure& structure : subject_.area->structures) {
+    const Point2 at = plan_.placement.on_page(structure.x_m, structure.y_m);
+    if (!(at.x > field.x - 8 && at.x < field.right() + 8 && at.y > field.y && at.y < field.bottom())) continue;
+    const Rect box{at.x - 1.1, at.y - 1.1, 2.2, 2.2};
+    marks_.push_back(shape_mark(Part::site, rect_path(box), {0.8, 0.8, 0.82, 1}, {ink_text, mm_line, {}, false}));
+    taken_plan_.push_back(box);
+  }
+}
+
+void SafetyPainter::add_piece_from_above(const SafetyPiece& piece) {
+  std::vector<Point2> spine;
+  for (const SpinePoint& point : piece.piece->spine) spine.push_back(on_plan(piece, point.point));
+  if (spine.size() < 2) {
+    spine.clear();
+    for (const Vec3& node : piece.piece->frame.nodes) spine.push_back(on_plan(piece, node));
+    std::ranges::sort(spine, {}, &Point2::x);
+  }
+  if (spine.size() > 1) marks_.push_back(stroked_mark(Part::drawing, polyline_path(spine), {spine_ink, 1.2, {}, true}));
+  for (const NamedSupport& support : piece.supports) {
+    const Support& what = piece.piece->supports[support.support];
+    const Point2 p = on_plan(piece, support.place);
+    if (!support.is_foot) {
+      marks_.push_back(shape_mark(Part::drawing, circle_path(p, 0.8), ink_paper, {ink_text, mm_line, {}, false}));
+      continue;
+    }
+    const double wide = std::max(1.6, plan_.placement.length(what.width_m)),
+                 deep = std::max(1.6, plan_.placement.length(what.depth_m));
+    const Rect plate{p.x - wide / 2, p.y - deep / 2, wide, deep};
+    marks_.push_back(shape_mark(Part::drawing, rect_path(plate), plate_ink, {ink_text, mm_line, {}, false}));
+    taken_plan_.push_back(plate);
+  }
+}
+
+void SafetyPainter::add_lines_from_above(const SafetyPiece& piece) {
+  for (const SafetyLine& line : piece.lines) {
+    const Point2 from = on_plan(piece, line.laid.run.from), to = on_plan(piece, line.laid.run.to);
+    add_line(from, to, line.laid.run.to - line.laid.run.from, true);
+    add_anchor_mark(marks_, piece.placed->lines[line.laid.line].anchor, to);
+    taken_plan_.push_back({to.x - 1.3, to.y - 1.3, 2.6, 2.6});
+  }
+}
+
+/// The whole of what is known of a line where there is room about its anchor, else its label alone.
+void SafetyPainter::add_plan_labels(const SafetyPiece& piece) {
+  for (const SafetyLine& line : piece.lines) {
+    const Point2 from = on_plan(piece, line.laid.run.from), to = on_plan(piece, line.laid.run.to);
+    const double length = std::hypot(to.x - from.x, to.y - from.y);
+    const Point2 out = length > 0.1 ? Point2{(to.x - from.x) / length, (to.y - from.y) / length} : Point2{0, 1};
+    bool done = false;
+    for (const std::string& text : {whole_label(line), line.label})
+      for (const Point2& way : {Point2{out.x < 0 ? -1.0 : 1.0, 0}, Point2{0, out.y < 0 ? -1.0 : 1.0}, out})
+        if (!done) done = label(plan_, {to, way}, text, taken_plan_, 2.0);
+  }
+  if (const auto ground = ground_of(piece)) {
+    const Point2 at = plan_.placement.on_page(piece.placed->x_m, piece.placed->y_m);
+    number(plan_, {at, {0, 1}}, piece, taken_plan_);
+  }
+  for (const Structure& structure : subject_.area->structures) {
+    const Point2 at = plan_.placement.on_page(structure.x_m, structure.y_m);
+    const Rect field = plan_.placement.rect(view_.plan);
+    if (!(at.x > field.x - 8 && at.x < field.right() + 8 && at.y > field.y && at.y < field.bottom())) continue;
+    if (structure.name.empty() || !named_.insert(structure.id).second) continue;
+    label(plan_, {at, {0, -1}}, structure.name, taken_plan_, 1.6);
+  }
+}
+
+void SafetyPainter::add_foot() {
+  marks_.push_back(text_mark(Part::note, front_label(), front_words, front_style));
+  const ScaleBar bar = scale_bar(view_.scale, setting_.units, {plan_.room.x + 1, bar_y_}, plan_.room.width * 0.4);
+  marks_.insert(marks_.end(), bar.marks.begin(), bar.marks.end());
+  const double x = plan_.room.x + bar.length_mm + 14;
+  const std::string text =
+      subject_.has_lines()
+          ? "Cross: stake. Square: dead weight. Diamond: tied to what stands there. From the front, dashed lines come "
+            "forward and dotted ones go back. Hatched: walkway. Beside a line: its length, its angle to the ground, "
+            "and "
+            "its greatest pull in the gust that is forecast."
+          : "Rectangles: feet. Rings: hooks. Hatched: walkway.";
+  marks_.push_back(
+      text_mark(Part::scale_bar, {x, bar_y_ - 0.6, plan_.room.right() - x, 11}, text, type(pt_caption, ink_quiet)));
+}
+
+}  // namespace
+
+std::vector<Block> safety_pictures(const SafetySubject& subject, const Setting& setting, double width, double height,
+                                   double first_height) {
+  std::vector<Block> blocks;
+  const std::vector<SafetyView> views = safety_views(subject, setting, width, height, first_height);
+  for (const SafetyView& view : views) {
+    Block block;
+    block.gap = 6;
+    block.rows.push_back({picture_height(view), [view, &subject, &setting](Marks& marks, const Rect& at) {
+                            SafetyPainter(marks, subject, view, setting, at).paint();
+                          }});
+    blocks.push_back(std::move(block));
+  }
+  return blocks;
+}
+
+}  // namespace quadrille

@@ -1,0 +1,96 @@
+#include "studio/sheets/safety_sheet.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <utility>
+
+#include "studio/build_sheet/build_rows.hpp"
+#include "studio/paper/document.hpp"
+#include "studio/sheets/safety_blocks.hpp"
+#include "studio/sheets/safety_picture.hpp"
+
+namespace quadrille {
+namespace {
+
+bool has_pictures(const SafetySubject& subject) { return subject.outdoors() || subject.has_lines(); }
+
+/// Whether a piece is wider than an upright page shows at 1:100.
+bool has_wide_piece(const std::vector<SafetySubject>& subjects, double width_mm) {
+  const double most_m = (width_mm - 30) / 10;
+  for (const SafetySubject& subject : subjects)
+    for (const SafetyPiece& piece : subject.pieces) {
+      if (!has_pictures(subject)) break;
+      double least = 0, most = 0;
+      for (const Vec3& node : piece.piece->frame.nodes)
+        least = std::min(least, node.x()), most = std::max(most, node.x());
+      for (const SafetyLine& line : piece.lines)
+        least = std::min(least, line.laid.run.to.x()), most = std::max(most, line.laid.run.to.x());
+      if (most - least > most_m) return true;
+    }
+  return false;
+}
+
+double height_of(const std::vector<Block>& blocks) {
+  double height = 0;
+  for (const Block& block : blocks) {
+    height += block.gap;
+    for (const auto* rows : {&block.head, &block.rows})
+      for (const Row& row : *rows) height += row.height;
+  }
+  return height;
+}
+
+std::vector<Block> blocks_of(const SafetySubject& subject, const Setting& setting, const Rect& content, bool first) {
+  std::vector<Block> blocks = level_blocks(subject, setting, content.width);
+  const auto append = [&](std::vector<Block> more) { std::ranges::move(more, std::back_inserter(blocks)); };
+  append(watch_blocks(subject, content.width));
+  std::vector<Block> lists = securing_blocks(subject, setting, content.width), pictures;
+  std::ranges::move(outlet_blocks(subject, setting, content.width), std::back_inserter(lists));
+  if (has_pictures(subject))
+    pictures = safety_pictures(subject, setting, content.width, content.height, content.height - height_of(blocks));
+  // Where the first picture needs a page of its own, the lists that fit fill the one before it.
+  double left = content.height - height_of(blocks);
+  std::vector<Block> after;
+  for (Block& block : lists) {
+    const bool before = !pictures.empty() && height_of({pictures.front()}) > left && height_of({block}) <= left;
+    if (before) left -= height_of({block});
+    (before ? blocks : after).push_back(std::move(block));
+  }
+  append(std::move(pictures));
+  append(std::move(after));
+  append(check_blocks(subject, setting, content.width));
+  if (first) append(caution_check_blocks(setting, content.width));
+  append(signature_blocks(subject, content.width));
+  return blocks;
+}
+
+}  // namespace
+
+std::vector<Page> safety_sheet(const SheetInput& input, const SheetOptions& options) {
+  const Event& event = input.event;
+  const Setting setting{input, options, options.units.value_or(event.units),
+                        options.paper.value_or(usual_paper(event.units))};
+  std::vector<const Area*> areas = wanted_areas(setting);
+  if (options.area && areas.empty()) return {};
+  std::ranges::stable_partition(areas,
+                                [](const Area* area) { return area->site.surroundings == Surroundings::outdoors; });
+  std::vector<SafetySubject> subjects;
+  for (const Area* area : areas) subjects.push_back(safety_subject(*area, setting));
+  SheetDocument document{setting, "Safety", false};
+  document.landscape = has_wide_piece(subjects, document.content().width);
+  for (const SafetySubject& subject : subjects) {
+    const std::string heading = "Safety: " + subject.name();
+    add_table_pages(document, blocks_of(subject, setting, document.content(), &subject == &subjects.front()), {}, 1,
+                    heading, {heading, subject.name(), "", 1, 1});
+  }
+  for (SheetDraft& draft : document.drafts)
+    if (std::ranges::count(draft.page.marks, Part::scale_bar, &Mark::part) > 0) draft.text.scale = "as stated";
+  if (subjects.empty()) {
+    Block block = table_block("Safety", {}, document.content().width);
+    block.rows.push_back(text_row("This event has no areas yet.", document.content().width));
+    add_table_pages(document, {block}, {}, 1, "Safety", {"Safety", "All areas", "", 1, 1});
+  }
+  return finished(std::move(document));
+}
+
+}  // namespace quadrille

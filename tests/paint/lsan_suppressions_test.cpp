@@ -1,3 +1,0 @@
-// Under LeakSanitizer: fontconfig and Pango keep what they read of the fonts until the process ends, by design.
-extern "C" const char* __lsan_default_suppressions();
-extern "C" const char* __lsan_default_suppressions() { return "leak:libfontconfig\nleak:libpango\n"; }

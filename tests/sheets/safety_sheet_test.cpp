@@ -1,0 +1,185 @@
+// The safety sheet: its levels, lines and checklist are those that were reckoned, and nothing is out of its place.
+#include "studio/sheets/safety_sheet.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "studio/making/anchored_line.hpp"
+#include "studio/paint/output.hpp"
+#include "studio/standing/level_words.hpp"
+#include "studio/standing/site_words.hpp"
+#include "tests/paint/picture.hpp"
+#include "tests/sheets/site_sheets.hpp"
+
+using namespace quadrille;
+
+namespace {
+
+/// Ticks drawn into boxes: open runs of three points with a pen of 0.55 mm.
+std::size_t ticks_on(const std::vector<Page>& pages) {
+  std::size_t ticks = 0;
+  for (const Page& page : pages)
+    for (const Mark& mark : page.marks)
+      if (const auto* path = std::get_if<PathMark>(&mark.shape))
+        ticks += path->steps.size() == 3 && path->stroke.size() == 1 && path->stroke[0].width == 0.55 ? 1 : 0;
+  return ticks;
+}
+
+std::string of_pdf(const std::vector<Page>& pages) {
+  const Folder folder;
+  const auto pdf = to_pdf(pages, {"Safety", "2027-06-19"});
+  REQUIRE(pdf);
+  return output_of("pdftotext -layout '" + folder.write("safety.pdf", *pdf) + "' -");
+}
+
+}  // namespace
+
+TEST_CASE("nothing on a safety sheet leaves its place, is cut short, or is smaller than 7.5 pt") {
+  check_everywhere(day_cases(), safety_sheet, false);
+  std::vector<HardCase> reckoned{{"garden arch", garden_arch()}};
+  check_everywhere(reckoned, safety_sheet, true);
+}
+
+TEST_CASE("a level is told in miles and kilometres an hour and in Beaufort") {
+  // 10 m/s: 10 / 0.44704 = 22.4 mph, 36 km/h; WMO code table 1100: 8.0 to 10.7 m/s is Beaufort 5. 5 m/s: 11.2 mph,
+  // 18 km/h, Beaufort 3 (3.4 to 5.4).
+  CHECK(level_words(10) == "22.4 mph, 36 km/h, Beaufort 5");
+  CHECK(level_words(5) == "11.2 mph, 18.0 km/h, Beaufort 3");
+}
+
+TEST_CASE("levels, lines and what is left without one are those of the answer") {
+  const ReckonedJob reckoned(garden_arch(), standard_house(), true);
+  REQUIRE(reckoned.standing.size() == 1);
+  const PieceStanding& answer = reckoned.standing.front();
+  REQUIRE_FALSE(answer.fails_at_rest);
+  const std::string text = all_text(safety_sheet(reckoned.input(), in_metres()));
+  CHECK(has(text, "\nWelcome arch\n" + std::string(answer.limit_beyond ? "more than " : "") +
+                      level_words(answer.limit_gust_m_s) + "\n" + level_words(answer.watch_m_s) + "\n" +
+                      level_words(answer.take_down_m_s) + "\n"));
+  CHECK(has(text, std::string(failure_of(answer.governing.code))));
+  REQUIRE(answer.not_counted.empty());
+  REQUIRE(answer.lines.size() == 3);
+  REQUIRE(answer.without.size() == 3);
+  const Area& area = *reckoned.job.event.areas[0];
+  const auto lines = anchored_lines(*area.pieces[0], reckoned.job.built.at("p1")->piece, area);
+  REQUIRE(lines.size() == 3);
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    const std::string label = numbered("L", static_cast<int>(i) + 1);
+    const double pull = answer.lines[i].greatest_n;
+    CHECK(pull >= answer.lines[i].tension_n);
+    const std::string force = pull < 0.05 ? "slack" : print_force(pull, Units::metric);
+    // On the plan and in the table.
+    const double angle = std::round(lines[i].to_ground_rad * 180 / pi);
+    const std::string length = print_length(lines[i].length_m, LengthStyle::metres),
+                      degrees = std::to_string(static_cast<int>(angle)) + "°";
+    CHECK_MESSAGE(has(text, label + ": " + length + ", " + degrees + ", " + force + "\n"), label);
+    CHECK_MESSAGE(has(text, "\n" + length + "\n" + degrees + "\n" + force + "\n" +
+                                level_words(answer.without[i].limit_gust_m_s) + "\n"),
+                  label);
+  }
+}
+
+TEST_CASE("the first line of the garden arch is as long and as steep as reckoned by hand") {
+  // From the crown (0, 0, 1.45) to (-1.6, -2.6, 0): sqrt(2.56 + 6.76 + 2.1025) = 3.38 m, asin(1.45 / 3.38) = 25.4°.
+  const ReckonedJob reckoned(garden_arch());
+  CHECK(has(all_text(safety_sheet(reckoned.input(), in_metres())), "L1: 3.38 m, 25°\n"));
+}
+
+TEST_CASE("every line of the checklist is on the sheet with a box, ticked where it is done") {
+  sample::Job job = garden_arch();
+  {
+    const ReckonedJob first(job, standard_house(), true);
+    REQUIRE(first.checks.size() > 8);
+    for (std::size_t i = 0; i < first.checks.size(); i += 3) job.event.ticked.insert(first.checks[i].key);
+  }
+  const ReckonedJob reckoned(job, standard_house(), true);
+  const auto pages = safety_sheet(reckoned.input(), in_metres());
+  const std::string text = all_text(pages);
+  std::size_t done = 0;
+  for (const ChecklistLine& line : reckoned.checks) {
+    CHECK_MESSAGE(has(text, line.text + "\n"), line.text);
+    CHECK_MESSAGE(has(text, line.reason + " ("), line.reason);
+    done += line.done ? 1 : 0;
+  }
+  CHECK(done == (reckoned.checks.size() + 2) / 3);
+  CHECK(ticks_on(pages) == done);
+}
+
+TEST_CASE("the checklist asked for permission to tie to what nothing is tied to, and for lines that nobody packs") {
+  sample::Job job = garden_arch();
+  job.event.areas[0].edit([](Area& area) {
+    Structure fence = area.structures[0];
+    fence.id = "s9", fence.name = "Fence";
+    area.structures.push_back(fence);
+  });
+  auto built = std::make_shared<BuiltPiece>(*job.built["p1"]);
+  built->piece.anchoring.push_back({Requirement::front_and_back, When::outdoors, "crown-lines",
+                                    "Tie the crown to the front and to the back.", "It leans.", "common practice"});
+  job.built["p1"] = built;
+  const auto texts = [](const sample::Job& of) {
+    std::string all;
+    for (const ChecklistLine& line : checklist(of.event, of.built, {})) all += line.text + "\n";
+    return all;
+  };
+  CHECK(has(texts(job), "gate post"));
+  CHECK_FALSE(has(texts(job), "Fence"));
+  CHECK_FALSE(has(texts(job), "No such lines are drawn"));
+  job.event.areas[0].edit([](Area& area) { area.pieces[0].edit([](PlacedPiece& piece) { piece.lines.clear(); }); });
+  CHECK_FALSE(has(texts(job), "gate post"));
+  CHECK(has(texts(job),
+            "to the back. No such lines are drawn, so neither cord nor anchors for them are on the lists.\n"));
+}
+
+TEST_CASE("the sentence on local code stands with every limit and at the signature, as text that can be searched") {
+  const ReckonedJob reckoned(garden_arch(), standard_house(), true);
+  const std::string text = of_pdf(safety_sheet(reckoned.input(), in_metres()));
+  CHECK(times_in(text, planning_aid) >= 2);
+  for (const char* part : {"Signature", "Who watches", "Date and time", "Take it down at", "Beaufort 5", "Wind levels",
+                           "ground-fault device", "Way in", "Front: the audience stands here", "Wind read on the spot"})
+    CHECK_MESSAGE(has(text, part), part);
+}
+
+TEST_CASE("outdoors comes first, indoors is short: no levels, no picture without lines") {
+  sample::Job job = garden_arch();
+  Area hall = *job.event.areas[0];
+  hall.id = "a0", hall.name = "Hall", hall.site = {}, hall.walkways.clear();
+  hall.pieces[0].edit([](PlacedPiece& piece) { piece.id = "p0", piece.lines.clear(); });
+  job.built["p0"] = job.built["p1"];
+  job.event.areas.insert(job.event.areas.begin(), hall);
+  const ReckonedJob reckoned(job, standard_house(), true);
+  const auto pages = safety_sheet(reckoned.input(), in_metres());
+  CHECK(pages.front().name == "Safety: Garden entrance");
+  CHECK(pages.back().name == "Safety: Hall");
+  SheetOptions only = in_metres();
+  only.area = "Hall";
+  const std::string text = all_text(safety_sheet(reckoned.input(), only));
+  CHECK_FALSE(has(text, "Wind levels"));
+  CHECK_FALSE(has(text, "From the front"));
+  CHECK(has(text, "How it stands\n"));
+  CHECK(has(text, "Checklist: everywhere\n"));
+}
+
+TEST_CASE("what was not reckoned is said, and so is what was not built") {
+  const ReckonedJob reckoned(garden_arch());
+  SheetInput input = reckoned.input();
+  input.standing = nullptr, input.checklist = nullptr, input.power = nullptr;
+  const std::string text = all_text(safety_sheet(input, {}));
+  CHECK(has(text, "How the pieces stand was not reckoned: there are no levels on this sheet.\n"));
+  CHECK(has(text, "The checklist was not made: it is missing here.\n"));
+  CHECK(has(text, "Cords and power were not reckoned."));
+  for (const HardCase& hard : hard_cases())
+    if (hard.name == "missing and refused") {
+      const ReckonedJob missing(hard.job);
+      CHECK(has(all_text(safety_sheet(missing.input(), {})), "Too wide: it was not built, so nothing is known"));
+    }
+  SheetOptions elsewhere;
+  elsewhere.area = "no such area";
+  CHECK(safety_sheet(reckoned.input(), elsewhere).empty());
+}
+
+TEST_CASE("equal events give equal safety sheets, day sheets and pull lists") {
+  const ReckonedJob one(garden_arch(), standard_house(), true), other(garden_arch(), standard_house(), true);
+  CHECK(*to_pdf(safety_sheet(one.input(), {}), {"A", "2027-06-19"}) ==
+        *to_pdf(safety_sheet(other.input(), {}), {"A", "2027-06-19"}));
+}
