@@ -1,4 +1,4 @@
-// quadrille palettes: the colours that an event's slots can be given.
+// quadrille palettes: the colours that an event's slots can be given; and making a palette of a graphics program's.
 #include <algorithm>
 #include <ostream>
 #include <system_error>
@@ -7,22 +7,13 @@
 #include "studio/command/json.hpp"
 #include "studio/command/table.hpp"
 #include "studio/command/verbs.hpp"
+#include "studio/command/write_output.hpp"
+#include "studio/files/gpl_file.hpp"
 #include "studio/files/palette_file.hpp"
 #include "studio/files/words.hpp"
 
 namespace quadrille {
 namespace {
-
-/// "#rrggbb", as palette files have it.
-std::string srgb_text(const Colour& colour) {
-  constexpr char digits[] = "0123456789abcdef";
-  std::string text = "#";
-  for (const std::uint8_t part : {colour.red, colour.green, colour.blue}) {
-    text += digits[part / 16];
-    text += digits[part % 16];
-  }
-  return text;
-}
 
 Json json_of(const Palette& palette) {
   Json colours = Json::array();
@@ -61,9 +52,45 @@ void print_text(const Palette& palette, std::ostream& out) {
       << print_table({"colour", "name", "finish", "sRGB", "sold in"}, rows) << '\n';
 }
 
+/// Says where a palette that is found before has the same key.
+void warn_of_same_key(const Palette& palette, const Console& console) {
+  const LoadedPalettes others = load_palettes(standard_palette_folders(console.executable, {}));
+  if (std::ranges::find(others.palettes, palette.key, &Palette::key) != others.palettes.end())
+    console.err << "warning: There is a palette with the key \"" << palette.key
+                << "\" already, and of two the first that is found counts. Give the new one another key in its file.\n";
+}
+
+Exit import_palette(const PalettesRequest& request, const Console& console) {
+  if (request.out.extension() != ".xml") {
+    console.err << request.out.string() << ": palettes are looked for in files that end in .xml; name it so.\n";
+    return Exit::usage;
+  }
+  const auto imported = open_gpl(request.import, request.currency);
+  if (!imported) {
+    console.err << imported.error << '\n';
+    return Exit::bad_input;
+  }
+  for (const Finding& finding : imported->findings)
+    console.err << "warning: " << finding.text << ' ' << finding.remedy << '\n';
+  const std::vector<std::filesystem::path> outputs{request.out};
+  if (!may_write(outputs, request.import, console)) return Exit::usage;
+  const Palette& palette = imported->palette;
+  warn_of_same_key(palette, console);
+  if (const auto fault = save_palette(request.out, palette)) {
+    console.err << *fault << '\n';
+    return Exit::no_output;
+  }
+  print_text(palette, console.out);
+  console.out << "Written to " << request.out.string()
+              << ", all matte. Put in finishes and what a pack of each size holds and costs, as in the palettes that "
+                 "come with the program; events find it in a folder \"palettes\" beside them.\n";
+  return Exit::done;
+}
+
 }  // namespace
 
 Exit palettes(const PalettesRequest& request, const Console& console) {
+  if (!request.import.empty()) return import_palette(request, console);
   std::error_code unknown;
   if (!request.event.empty() && !std::filesystem::is_regular_file(request.event, unknown)) {
     console.err << request.event.string() << ": there is no such file; name an event, or none.\n";

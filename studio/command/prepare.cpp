@@ -2,31 +2,28 @@
 #include "studio/command/prepare.hpp"
 
 #include <algorithm>
-#include <iterator>
 #include <ostream>
 #include <utility>
 
 #include "sdk/quoted.hpp"
+#include "studio/command/reckon.hpp"
 #include "studio/host/builder.hpp"
 #include "studio/host/discovery.hpp"
 #include "studio/model/finding_words.hpp"
+#include "studio/model/rates.hpp"
 #include "studio/takeoff/clashes.hpp"
 #include "studio/takeoff/colours.hpp"
+#include "studio/takeoff/off_wall.hpp"
 
 namespace quadrille {
-namespace {
-
-void append(Findings& all, Findings more) { std::ranges::move(more, std::back_inserter(all)); }
-
-}  // namespace
-
 PieceTypes find_types(const Console& console, bool try_crashed_again) {
   SearchPlan plan = standard_search_plan(console.executable);
   plan.try_crashed_again = try_crashed_again;
   return find_piece_types(plan);
 }
 
-Result<PreparedEvent> prepare(const std::filesystem::path& event_file, const Console& console) {
+Result<PreparedEvent> prepare(const std::filesystem::path& event_file, const Console& console,
+                              const std::filesystem::path& house_file) {
   if (event_file.empty())
     return Result<PreparedEvent>::bad("The name of the event's file is empty; give one, such as party.quadrille.");
   auto opened = open_event(event_file);
@@ -34,15 +31,21 @@ Result<PreparedEvent> prepare(const std::filesystem::path& event_file, const Con
   PreparedEvent prepared;
   prepared.opened = std::move(*opened.value);
   prepared.palettes = load_palettes(standard_palette_folders(console.executable, event_file));
+  prepared.house = load_house(house_file, prepared.opened.event.currency);
+  if (!house_file.empty() && prepared.house.is_standard)
+    return Result<PreparedEvent>::bad(prepared.house.findings.front().text);
   prepared.types = find_types(console);
   const Event& event = prepared.opened.event;
   prepared.built = EventBuilder(prepared.types).build(event);
   append(prepared.findings, prepared.opened.findings);
   append(prepared.findings, prepared.palettes.findings);
+  append(prepared.findings, prepared.house.findings);
+  append(prepared.findings, rate_findings(prepared.house.house));
   append(prepared.findings, check_colours(event, prepared.built, prepared.palettes.palettes));
   append(prepared.findings, findings_of_refused(prepared.types));
   append(prepared.findings, findings_of(event, prepared.built, prepared.types));
   append(prepared.findings, check_clashes(event, prepared.built));
+  append(prepared.findings, check_off_wall(event, prepared.built));
   return Result<PreparedEvent>::good(std::move(prepared));
 }
 
@@ -69,9 +72,8 @@ Exit exit_of(const PreparedEvent& prepared) {
 }
 
 Exit report(const PreparedEvent& prepared, std::ostream& err) {
-  for (const Finding& finding : prepared.findings)
-    if (finding.weight != Weight::note)
-      err << name_of(finding.weight) << ": " << sentence_of(finding, prepared.opened.event) << '\n';
+  for (const ToldFinding& finding : told(prepared.findings, prepared.opened.event))
+    if (finding.weight != Weight::note) err << name_of(finding.weight) << ": " << finding.sentence << '\n';
   return exit_of(prepared);
 }
 

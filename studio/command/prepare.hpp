@@ -7,6 +7,7 @@
 #include "sdk/result.hpp"
 #include "studio/command/verbs.hpp"
 #include "studio/files/event_file.hpp"
+#include "studio/files/house_place.hpp"
 #include "studio/files/palette_file.hpp"
 #include "studio/host/piece_type.hpp"
 #include "studio/model/built_event.hpp"
@@ -17,16 +18,20 @@ namespace quadrille {
 struct PreparedEvent {
   OpenedEvent opened;
   LoadedPalettes palettes;
+  LoadedHouse house;
   PieceTypes types;
   BuiltEvent built;
-  Findings findings;  ///< of the file, palettes, colours, plugins, pieces, and pieces in each other, in this order
+  Findings
+      findings;  ///< of the file, palettes, house, colours, plugins, pieces, pieces in each other, and pieces beyond their wall, in this order
 };
 
 /// The piece types that the program finds; `try_crashed_again` as in SearchPlan.
 PieceTypes find_types(const Console& console, bool try_crashed_again = false);
 
-/// Opens and builds. An error is a sentence with place and remedy: exit status bad_input.
-Result<PreparedEvent> prepare(const std::filesystem::path& event_file, const Console& console);
+/// Opens and builds, with the house of `house_file`, or where that is empty with the one that serves (load_house). An
+/// error is a sentence with place and remedy: exit status bad_input; so is a `house_file` that cannot be read.
+Result<PreparedEvent> prepare(const std::filesystem::path& event_file, const Console& console,
+                              const std::filesystem::path& house_file = {});
 
 /// The area that has `wanted` as its id, or else as its name; the error lists the areas there are. The pointer lives as
 /// long as the event is not edited.

@@ -3,46 +3,42 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
-#include <functional>
+#include <exception>
 #include <memory>
+#include <new>
 #include <ostream>
 #include <system_error>
 #include <vector>
 
 #include "sdk/units.hpp"
+#include "studio/command/parsed_verb.hpp"
 #include "studio/command/usage.hpp"
 #include "studio/command/verbs.hpp"
+#include "studio/sheets/sheet_kinds.hpp"
 
 namespace quadrille {
 namespace {
 
-using Action = std::function<Exit(const Console&)>;
-
-/// One verb: what it is called and takes, and what to do once it is parsed. The requests live in the closures.
-struct Verb {
-  VerbText text;
-  Action act;
-};
-
-Exit refuse(const std::string& sentence, const Console& console) {
-  console.err << sentence << '\n';
-  return Exit::usage;
+std::vector<std::string> sheet_keys() {
+  std::vector<std::string> keys;
+  for (const SheetKind& kind : sheet_kinds()) keys.emplace_back(kind.key);
+  return keys;
 }
 
-CLI::App* add_verb(CLI::App& app, const char* name, const char* description) {
-  CLI::App* verb = app.add_subcommand(name, description);
-  verb->allow_extras();  // reported in our own words
-  return verb;
-}
-
-void add_event(CLI::App* verb, std::string& event) {
-  verb->add_option("EVENT", event, "The event's file, as the studio saves it")->required()->type_name("EVENT");
+/// "Which sheet: elevation, the areas to scale; build, what each piece is made from".
+std::string sheet_choices() {
+  std::string text;
+  for (const SheetKind& kind : sheet_kinds()) {
+    text += text.empty() ? "Which sheet: " : "; ";
+    text += std::string(kind.key) + ", " + std::string(kind.what);
+  }
+  return text;
 }
 
 Verb add_draw(CLI::App& app) {
   struct Text {
     DrawRequest request;
-    std::string event, out, area, sheet = "elevation", paper, units;
+    std::string event, out, area, sheet = "elevation", paper, units, house;
     bool with_letters = false, without_letters = false;
   };
   auto text = std::make_shared<Text>();
@@ -55,20 +51,24 @@ Verb add_draw(CLI::App& app) {
   verb->add_option("--paper", text->paper, "a4, letter, a3 or tabloid; else letter for feet and a4 for metres")
       ->type_name("SIZE");
   verb->add_option("--units", text->units, "feet or metric, instead of the event's own")->type_name("UNITS");
-  verb->add_option("--sheet", text->sheet, "Which sheet: elevation")->type_name("SHEET");
+  verb->add_option("--sheet", text->sheet, sheet_choices())->type_name("SHEET");
   verb->add_flag("--letters", text->with_letters, "Letter the balloons by their colour slot, as usual");
   verb->add_flag("--no-letters", text->without_letters, "Leave the letters out");
+  add_house(verb, text->house);
   const auto act = [text, verb](const Console& console) {
     DrawRequest& request = text->request;
-    std::string wrong = not_one_of("sheet", text->sheet, {"elevation"});
+    std::string wrong = not_one_of("sheet", text->sheet, sheet_keys());
     if (wrong.empty() && verb->count("--paper") > 0)
       wrong = not_one_of("paper", text->paper, {"a4", "letter", "a3", "tabloid"});
     if (wrong.empty() && verb->count("--units") > 0) wrong = not_one_of("units", text->units, {"feet", "metric"});
     if (wrong.empty() && text->with_letters && text->without_letters)
       wrong = "--letters and --no-letters contradict each other; give one of them.";
+    if (wrong.empty() && verb->count("--house") > 0 && text->house.empty()) wrong = empty_house;
     if (!wrong.empty()) return refuse(wrong, console);
     request.event = text->event;
+    request.house = text->house;
     request.out = text->out;
+    request.sheet = text->sheet;
     request.paper = text->paper;
     request.letters = !text->without_letters;
     if (verb->count("--area") > 0) request.area = text->area;
@@ -76,26 +76,6 @@ Verb add_draw(CLI::App& app) {
     return draw(request, console);
   };
   return {{verb, "EVENT --out FILE", "quadrille draw party.quadrille --out party.pdf"}, act};
-}
-
-Verb add_count(CLI::App& app) {
-  struct Text {
-    std::string event, csv;
-    bool json = false;
-  };
-  auto text = std::make_shared<Text>();
-  CLI::App* verb = add_verb(app, "count", "Count balloons, spares, packs to order, and supplies");
-  add_event(verb, text->event);
-  verb->add_flag("--json", text->json, "Print one JSON object, for programs");
-  verb->add_option("--csv", text->csv, "Write the lists to this file, for a spreadsheet")->type_name("FILE");
-  const auto act = [text, verb](const Console& console) {
-    CountRequest request{text->event, text->json, std::nullopt};
-    if (verb->count("--csv") > 0) request.csv = text->csv;
-    if (request.csv && request.json)
-      return refuse("--csv writes to a file and --json prints: give one of them.", console);
-    return count(request, console);
-  };
-  return {{verb, "EVENT", "quadrille count party.quadrille --csv party.csv"}, act};
 }
 
 Verb add_stand(CLI::App& app) {
@@ -110,13 +90,14 @@ Verb add_stand(CLI::App& app) {
   verb->add_option("--gust", text->gust, "A gust such as 24mph or 38km/h, instead of the forecast")->type_name("SPEED");
   verb->add_flag("--json", text->json, "Print one JSON object, for programs");
   const auto act = [text, verb](const Console& console) {
-    StandRequest request{text->event, text->json, std::nullopt, std::nullopt};
+    StandRequest request{text->event, text->json, std::nullopt, std::nullopt, false};
     if (verb->count("--area") > 0) request.area = text->area;
     if (verb->count("--gust") > 0) {
       const auto gust = parse_speed(text->gust);
       if (!gust) return refuse("--gust: " + gust.error, console);
       if (!(*gust >= 0 && *gust <= 150)) return refuse("--gust goes from 0 to 150 m/s.", console);
       request.gust_m_s = *gust;
+      request.gust_is_bare = text->gust.find_first_not_of("0123456789.,+ ") == std::string::npos;
     }
     return stand(request, console);
   };
@@ -125,15 +106,17 @@ Verb add_stand(CLI::App& app) {
 
 Verb add_check(CLI::App& app) {
   struct Text {
-    std::string event;
+    std::string event, house;
     bool json = false;
   };
   auto text = std::make_shared<Text>();
   CLI::App* verb = add_verb(app, "check", "Say what is wrong with an event, or worth knowing");
   add_event(verb, text->event);
   verb->add_flag("--json", text->json, "Print one JSON object, for programs");
-  return {{verb, "EVENT", "quadrille check party.quadrille"}, [text](const Console& console) {
-            return check({text->event, text->json}, console);
+  add_house(verb, text->house);
+  return {{verb, "EVENT", "quadrille check party.quadrille"}, [text, verb](const Console& console) {
+            if (verb->count("--house") > 0 && text->house.empty()) return refuse(empty_house, console);
+            return check({text->event, text->house, text->json}, console);
           }};
 }
 
@@ -156,16 +139,30 @@ Verb add_pieces(CLI::App& app) {
 
 Verb add_palettes(CLI::App& app) {
   struct Text {
-    std::string event;
+    std::string event, import, out, currency;
     bool json = false;
   };
   auto text = std::make_shared<Text>();
   CLI::App* verb = add_verb(app, "palettes", "List the palettes, and the colours of each");
   verb->add_option("EVENT", text->event, "An event's file: the palettes beside it are listed too")->type_name("EVENT");
   verb->add_flag("--json", text->json, "Print one JSON object, for programs");
-  return {{verb, "[EVENT]", "quadrille palettes party.quadrille"}, [text](const Console& console) {
-            return palettes({text->event, text->json}, console);
-          }};
+  verb->add_option("--import", text->import, "Make a palette of this .gpl file of a graphics program, instead")
+      ->type_name("FILE");
+  verb->add_option("--out", text->out, "Where the imported palette goes: a file that ends in .xml")->type_name("FILE");
+  verb->add_option("--currency", text->currency, "Of the prices to be put into the imported palette; else USD")
+      ->type_name("CODE");
+  const auto act = [text, verb](const Console& console) {
+    const bool imports = verb->count("--import") > 0;
+    if (imports != (verb->count("--out") > 0))
+      return refuse("--import FILE.gpl and --out FILE.xml go together: give both, or none.", console);
+    if (!imports && verb->count("--currency") > 0)
+      return refuse("--currency is that of a palette to be imported: give --import and --out too.", console);
+    if (imports && (text->json || !text->event.empty()))
+      return refuse("--import makes a file and lists nothing: leave out --json and the event.", console);
+    if (!imports) return palettes({text->event, text->json, {}, {}, {}}, console);
+    return palettes({{}, false, text->import, text->out, text->currency.empty() ? "USD" : text->currency}, console);
+  };
+  return {{verb, "[EVENT]", "quadrille palettes party.quadrille"}, act};
 }
 
 Verb add_try(CLI::App& app) {
@@ -203,8 +200,8 @@ Exit parse_and_act(std::span<const std::string> arguments, const Console& consol
   app.set_version_flag("--version", "quadrille " QUADRILLE_VERSION);
   app.require_subcommand(0, 1);
   app.allow_extras();
-  const std::vector<Verb> verbs{add_draw(app),   add_count(app),    add_stand(app), add_check(app),
-                                add_pieces(app), add_palettes(app), add_try(app)};
+  const std::vector<Verb> verbs{add_draw(app),  add_count(app),  add_plan(app),     add_quote(app), add_stand(app),
+                                add_check(app), add_pieces(app), add_palettes(app), add_try(app)};
   std::vector<VerbText> texts;
   for (const Verb& verb : verbs) texts.push_back(verb.text);
   std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());  // as CLI11 wants them
@@ -232,6 +229,31 @@ Exit parse_and_act(std::span<const std::string> arguments, const Console& consol
   return verb->act(console);
 }
 
+/// As parse_and_act; Exit::no_output where what was printed did not get through.
+Exit act_and_flush(std::span<const std::string> arguments, const Console& console) {
+  const Exit exit = parse_and_act(arguments, console);
+  console.out.flush();
+  if (console.out) return exit;
+  console.err << "The standard output could not be written: is the disk full, or the reader gone?\n";
+  return Exit::no_output;
+}
+
+/// Whatever is thrown ends here, with one sentence and a status: nothing may end the program as a crash.
+Exit act_guarded(std::span<const std::string> arguments, const Console& console) {
+  try {
+    return act_and_flush(arguments, console);
+  } catch (const std::bad_alloc&) {
+    console.err << "The memory is full: what was asked is too large for it. Ask for less at once, or close other "
+                   "programs.\n";
+    return Exit::bad_input;
+  } catch (const std::exception& error) {
+    console.err << "The program failed, which it should not: " << error.what() << '\n';
+  } catch (...) {
+    console.err << "The program failed, which it should not, without saying why.\n";
+  }
+  return Exit::broken;
+}
+
 }  // namespace
 
 int run(std::span<const std::string> arguments, std::ostream& out, std::ostream& err,
@@ -239,13 +261,7 @@ int run(std::span<const std::string> arguments, std::ostream& out, std::ostream&
   std::error_code unknown;
   auto program = std::filesystem::canonical(executable, unknown);
   if (unknown) program = executable;
-  Exit exit = parse_and_act(arguments, {out, err, program});
-  out.flush();
-  if (!out) {
-    err << "The standard output could not be written: is the disk full, or the reader gone?\n";
-    exit = Exit::no_output;
-  }
-  return static_cast<int>(exit);
+  return static_cast<int>(act_guarded(arguments, {out, err, program}));
 }
 
 }  // namespace quadrille

@@ -42,4 +42,34 @@ std::string print_table(const std::vector<std::string>& heads, const std::vector
   return text;
 }
 
+std::vector<std::string> folded(const std::string& text, std::size_t width) {
+  std::vector<std::string> lines{""};
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t end = std::min(text.find(' ', at), text.size());
+    const std::string word = text.substr(at, end - at);
+    std::string& line = lines.back();
+    if (line.empty())
+      line = word;
+    else if (columns_of(line) + 1 + columns_of(word) <= width)
+      line += " " + word;
+    else
+      lines.push_back(word);
+    at = end + 1;
+  }
+  return lines;
+}
+
+std::vector<std::vector<std::string>> with_folded(const std::vector<std::vector<std::string>>& rows, std::size_t column,
+                                                  std::size_t width) {
+  std::vector<std::vector<std::string>> all;
+  for (const auto& row : rows) {
+    const auto lines = folded(row[column], width);
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+      all.push_back(i == 0 ? row : std::vector<std::string>(row.size()));
+      all.back()[column] = (i > 0 && column == 0 ? "  " : "") + lines[i];
+    }
+  }
+  return all;
+}
+
 }  // namespace quadrille

@@ -15,4 +15,13 @@ enum class Align { left, right };
 std::string print_table(const std::vector<std::string>& heads, const std::vector<std::vector<std::string>>& rows,
                         const std::vector<Align>& aligns = {});
 
+/// `text` in lines of at most `width` characters, broken at blanks; a longer word has a line of its own. Never
+/// empty.
+std::vector<std::string> folded(const std::string& text, std::size_t width);
+
+/// `rows` with the cells of one column folded: what does not fit goes on in rows that are otherwise empty, set in by two
+/// blanks in the first column.
+std::vector<std::vector<std::string>> with_folded(const std::vector<std::vector<std::string>>& rows, std::size_t column,
+                                                  std::size_t width);
+
 }  // namespace quadrille

@@ -1,6 +1,5 @@
 // quadrille try: one piece built without a file.
 #include <algorithm>
-#include <charconv>
 #include <memory>
 #include <ostream>
 #include <utility>
@@ -15,22 +14,18 @@
 #include "studio/command/try_values.hpp"
 #include "studio/command/verbs.hpp"
 #include "studio/command/write_output.hpp"
-#include "studio/drawing/sheet.hpp"
 #include "studio/host/builder.hpp"
 #include "studio/host/resolve.hpp"
 #include "studio/model/finding_words.hpp"
 #include "studio/model/near_word.hpp"
+#include "studio/paper/sheet.hpp"
 #include "studio/takeoff/print.hpp"
 
 namespace quadrille {
 namespace {
 
 /// At six digits, which is plenty to read; --json has them all.
-std::string number_text(double number) {
-  char text[32];
-  const auto end = std::to_chars(text, text + sizeof text, number, std::chars_format::general, 6);
-  return {text, end.ptr};
-}
+std::string number_text(double number) { return print_significant(number, 6); }
 
 /// "48 × 11 in inflated to 9.0 in (22.9 cm), slot A", a line for each slot and size.
 void print_balloons(const Piece& piece, std::ostream& out) {

@@ -19,7 +19,7 @@ constexpr std::string_view conventions =
     "Lengths and masses carry their unit: 20ft, 8'6\", 2.4m, 230mm, 9in, 10kg, 22lb; a bare number is metres or kg.\n"
     "Results go to the standard output, remarks to the standard error.\n"
     "The exit status is 0 when all went well, 1 when the event has problems, 2 when the words cannot be meant,\n"
-    "3 when a file could not be read or used, and 4 when one could not be written.\n";
+    "3 when a file could not be read or used, 4 when one could not be written, and 5 when the program itself failed.\n";
 
 /// "a4, letter or a3".
 std::string list_of(const std::vector<std::string>& words, const char* last = " or ") {

@@ -16,7 +16,8 @@ enum class Exit : int {
   problems = 1,   ///< done, but there are findings of weight problem
   usage = 2,      ///< the arguments cannot be meant
   bad_input = 3,  ///< the input could not be read or used
-  no_output = 4   ///< the output could not be written
+  no_output = 4,  ///< the output could not be written
+  broken = 5      ///< the program itself failed
 };
 
 /// Where a verb writes, and the program it belongs to.
@@ -28,30 +29,58 @@ struct Console {
 
 struct DrawRequest {
   std::filesystem::path event, out;
+  std::filesystem::path house;      ///< whose stock and prices count; empty = the one that serves; so in the others
   std::optional<std::string> area;  ///< id or name; none: all
+  std::string sheet = "elevation";  ///< which one: see `draw --help`
   std::string paper;                ///< a4, letter, a3, tabloid; empty: letter for an event in feet, otherwise a4
   bool letters = true;              ///< slot letters on the balloons
   std::optional<Units> units;       ///< none: the event's own
 };
 Exit draw(const DrawRequest& request, const Console& console);
 
+/// Files that lists are written to, instead of being printed.
+struct TableOutputs {
+  std::optional<std::filesystem::path> csv, xlsx;
+};
+
 struct CountRequest {
-  std::filesystem::path event;
+  std::filesystem::path event, house;
   bool json = false;
-  std::optional<std::filesystem::path> csv;
+  TableOutputs tables;
 };
 Exit count(const CountRequest& request, const Console& console);
+
+struct PlanRequest {
+  std::filesystem::path event, house;
+  bool json = false;
+  TableOutputs tables;
+  std::optional<int> crew;  ///< 1 to 20; none: the event's, else the house's
+  bool prepare = false;     ///< clusters are made the day before
+};
+Exit plan(const PlanRequest& request, const Console& console);
+
+struct QuoteRequest {
+  std::filesystem::path event, house;
+  bool json = false;
+  TableOutputs tables;
+  std::string date;    ///< ISO 8601: on which an issued quote is looked at, or it is issued; empty = none is said
+  bool issue = false;  ///< freeze it in the event
+  std::string number;
+  std::filesystem::path out;  ///< where the event with the issued quote goes; empty = where it was
+};
+Exit quote(const QuoteRequest& request, const Console& console);
 
 struct StandRequest {
   std::filesystem::path event;
   bool json = false;
   std::optional<std::string> area;  ///< id or name; none: all
   std::optional<double> gust_m_s;   ///< instead of the forecasts
+  bool gust_is_bare = false;        ///< it was given without a unit
 };
 Exit stand(const StandRequest& request, const Console& console);
 
 struct CheckRequest {
-  std::filesystem::path event;
+  std::filesystem::path event, house;
   bool json = false;
 };
 Exit check(const CheckRequest& request, const Console& console);
@@ -65,6 +94,9 @@ Exit pieces(const PiecesRequest& request, const Console& console);
 struct PalettesRequest {
   std::filesystem::path event;  ///< whose own palettes are listed too; empty: none
   bool json = false;
+  std::filesystem::path import;  ///< a .gpl palette to be made one of ours instead, at `out`; empty: none
+  std::filesystem::path out;
+  std::string currency = "USD";  ///< of the imported palette
 };
 Exit palettes(const PalettesRequest& request, const Console& console);
 

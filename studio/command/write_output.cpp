@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <ostream>
 
+#include "studio/command/xlsx.hpp"
 #include "studio/disk/safe_write.hpp"
 #include "studio/files/own_file.hpp"
 
@@ -41,6 +42,27 @@ Exit write_output(const std::filesystem::path& file, std::string_view bytes, con
   if (!fault) return Exit::done;
   console.err << *fault << '\n';
   return Exit::no_output;
+}
+
+Exit write_tables(const std::vector<ListTable>& tables, const TableOutputs& outputs, const Console& console) {
+  if (outputs.csv)
+    if (const Exit written = write_output(*outputs.csv, csv_of(tables), console); written != Exit::done) return written;
+  if (!outputs.xlsx) return Exit::done;
+  const auto bytes = xlsx_of(tables);
+  if (bytes) return write_output(*outputs.xlsx, *bytes, console);
+  console.err << outputs.xlsx->string() << ": " << bytes.error << '\n';
+  return Exit::no_output;
+}
+
+bool may_write(const TableOutputs& outputs, const std::filesystem::path& event, const Console& console) {
+  std::vector<std::filesystem::path> files;
+  for (const auto& file : {outputs.csv, outputs.xlsx})
+    if (file) files.push_back(*file);
+  if (files.size() == 2 && files[0] == files[1]) {
+    console.err << "--csv and --xlsx name the same file; give each its own.\n";
+    return false;
+  }
+  return may_write(files, event, console);
 }
 
 }  // namespace quadrille

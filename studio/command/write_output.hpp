@@ -5,6 +5,7 @@
 #include <span>
 #include <string_view>
 
+#include "studio/command/list_table.hpp"
 #include "studio/command/verbs.hpp"
 #include "studio/paint/drawing_file.hpp"
 
@@ -22,5 +23,11 @@ Exit write_drawing(std::span<const Page> pages, const std::filesystem::path& fil
 
 /// Replaces `file` by `bytes` in the one safe way. Returns Exit::done, or Exit::no_output after a sentence.
 Exit write_output(const std::filesystem::path& file, std::string_view bytes, const Console& console);
+
+/// Writes the lists to the files that are asked for. Returns Exit::done, or Exit::no_output after a sentence.
+Exit write_tables(const std::vector<ListTable>& tables, const TableOutputs& outputs, const Console& console);
+
+/// may_write for these.
+bool may_write(const TableOutputs& outputs, const std::filesystem::path& event, const Console& console);
 
 }  // namespace quadrille

@@ -76,9 +76,13 @@ TEST_CASE("a slot with a colour that no palette has ends with 3, with piece, slo
     CHECK(said.find("problem: Barn, Arch p1: Slot A is set to") != std::string::npos);
     CHECK(said.find("Choose a colour, such as ") != std::string::npos);
   }
+  // It is drawn all the same, and the status tells.
+  const Ran drawn = quadrille_in(folder, {"draw", file, "--out", folder / "colour.pdf"});
+  CHECK(drawn.exit == 3);
+  CHECK(drawn.err.find("problem: Barn, Arch p1: Slot A is set to") != std::string::npos);
 }
 
-TEST_CASE("a missing file, a folder and a file without permission end with 3") {
+TEST_CASE("a missing file, a folder and an empty name end with 3") {
   const Folder folder;
   const Ran missing = quadrille_in(folder, {"count", folder / "none.quadrille"});
   CHECK(missing.exit == 3);
@@ -89,6 +93,31 @@ TEST_CASE("a missing file, a folder and a file without permission end with 3") {
   const Ran nameless = quadrille_in(folder, {"count", ""});
   CHECK(nameless.exit == 3);
   CHECK(nameless.err.find("name of the event's file is empty") != std::string::npos);
+}
+
+TEST_CASE("a file without permission ends with 3 and says so: no test had one") {
+  const Folder folder;
+  const std::string event = put_scene(folder);
+  std::filesystem::permissions(event, std::filesystem::perms::none);
+  std::filesystem::permissions(folder.path(), std::filesystem::perms::all);
+  std::vector<std::string> words{"count", event};
+  std::string program = quadrille_program;
+  if (geteuid() == 0) {  // whom no permission stops: the number is that of nobody
+    words = {"--reuid=65534", "--regid=65534", "--clear-groups", quadrille_program, "count", event};
+    program = "setpriv";
+    const Ran able =
+        run_in(folder, program, {"--reuid=65534", "--regid=65534", "--clear-groups", quadrille_program, "--version"},
+               environment_in(folder));
+    if (able.exit != 0) {
+      MESSAGE("not checked: the program lies where only root can run it");
+      return;
+    }
+  }
+  const Ran outcome = run_in(folder, program, words, environment_in(folder));
+  CHECK(outcome.exit == 3);
+  CHECK(outcome.out.empty());
+  CHECK(outcome.err.find("supper.quadrille cannot be read") != std::string::npos);
+  CHECK(outcome.err.find("ermission") != std::string::npos);
 }
 
 TEST_CASE("very deep nesting ends with a sentence and not with a crash") {

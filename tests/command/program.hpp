@@ -15,6 +15,8 @@
 #include <string_view>
 #include <vector>
 
+#include "tests/sanitized.hpp"
+
 namespace quadrille {
 
 inline std::string bytes_of(const std::filesystem::path& file) {

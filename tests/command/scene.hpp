@@ -23,7 +23,7 @@ inline constexpr std::string_view garden_palette =
 inline std::string event_text(const std::string& extra = {}) {
   const auto piece = [](const std::string& id, const std::string& more) {
     return "    <piece id=\"" + id + "\" name=\"Arch " + id + "\" type=\"arch\" x-m=\"2\" y-m=\"0\">\n" +
-           "      <set key=\"rod-diameter\" length=\"0.01\"/>\n"
+           "      <set key=\"rod-diameter\" length=\"0.014\"/>\n"
            "      <set key=\"rod-length\" length=\"6.6\"/>\n"
            "      <set key=\"span\" length=\"2.7\"/>\n"
            "      <set key=\"clusters\" count=\"33\"/>\n" +
@@ -36,8 +36,8 @@ inline std::string event_text(const std::string& extra = {}) {
          "<event xmlns=\"urn:quadrille:event:1\" version=\"1.0\" reader=\"1.0\" units=\"metric\" currency=\"USD\">\n"
          "  <job title=\"Harvest supper\"/>\n"
          "  <palette key=\"garden\"/>\n"
-         "  <area id=\"a1\" name=\"Barn\">\n" +
-         piece("p1", extra) + "  </area>\n  <area id=\"a2\" name=\"Yard\">\n" + piece("p2", "") +
+         "  <area id=\"a1\" name=\"Barn\"><site outlet-m=\"6\"/>\n" +
+         piece("p1", extra) + "  </area>\n  <area id=\"a2\" name=\"Yard\"><site outlet-m=\"6\"/>\n" + piece("p2", "") +
          "  </area>\n</event>\n";
 }
 

@@ -101,5 +101,68 @@ TEST_CASE("a line that cannot run is left out and said, and a stake is not drive
         std::string::npos);
 }
 
+TEST_CASE("a gust without a unit was taken for miles an hour in an event in feet: what it is taken for is said") {
+  const Folder folder;
+  put_file(folder / "lawn.quadrille", event_with(""));
+  CHECK(quadrille_in(folder, {"stand", folder / "lawn.quadrille", "--gust", "18"}).err.find("metres per second") !=
+        std::string::npos);
+  CHECK(quadrille_in(folder, {"stand", folder / "lawn.quadrille", "--gust", "18mph"}).err.find("metres per second") ==
+        std::string::npos);
+}
+
+TEST_CASE(
+    "no wind blows indoors, whatever gust is asked about; outdoors without a forecast nobody can say: a problem") {
+  const Folder folder;
+  std::string inside = event_with("");
+  inside.replace(inside.find("\"outdoors\" ground=\"grass\" gust-m-s=\"4\""), 38, "\"indoors\" ground=\"carpet\"");
+  put_file(folder / "hall.quadrille", inside);
+  const auto said = [&](const char* name, std::vector<std::string> more) {
+    std::vector<std::string> words{"stand", folder / name, "--json"};
+    words.insert(words.end(), more.begin(), more.end());
+    return quadrille_in(folder, words);
+  };
+  const Json calm = Json::parse(said("hall.quadrille", {}).out),
+             blown = Json::parse(said("hall.quadrille", {"--gust", "20mph"}).out);
+  CHECK(blown["pieces"][0]["gust_m_s"].get<double>() == 0);
+  CHECK(blown["pieces"][0]["verdict"] == calm["pieces"][0]["verdict"]);
+  std::string unknown = event_with("");
+  unknown.replace(unknown.find(" gust-m-s=\"4\""), 13, "");
+  put_file(folder / "open.quadrille", unknown);
+  const Ran open = said("open.quadrille", {});
+  CHECK(open.exit == 1);
+  CHECK(Json::parse(open.out)["pieces"][0]["verdict"] == "unknown");
+  CHECK(open.err.find("No gust is forecast") != std::string::npos);
+}
+
+TEST_CASE("what holds of several pieces alike was told once for each: it is told once, with their names") {
+  const Folder folder;
+  std::string event = event_with("");
+  const std::size_t from = event.find("    <piece"), to = event.find("  </area>");
+  std::string again = event.substr(from, to - from);
+  again.replace(again.find("id=\"p1\" name=\"Arch\""), 19, "id=\"p2\" name=\"Arch 2\"");
+  event.replace(event.find("name=\"Arch\""), 11, "name=\"Arch 1\"");
+  event.insert(event.find("  </area>"), again);
+  put_file(folder / "two.quadrille", event);
+  const Ran both = quadrille_in(folder, {"stand", folder / "two.quadrille"});
+  CHECK(both.exit == 1);
+  const std::size_t said = both.err.find("problem: Lawn, Arch 1, 2: It is not to stand");
+  REQUIRE(said != std::string::npos);
+  CHECK(both.err.find("It is not to stand", said + 60) == std::string::npos);
+}
+
+TEST_CASE("advice in text says where each stake goes, in the event's own lengths, and what is reached with it") {
+  const Folder folder;
+  put_file(folder / "lawn.quadrille", event_with(""));
+  const Ran text = quadrille_in(folder, {"stand", folder / "lawn.quadrille"});
+  for (const char* words : {"tie front-1 to a stake ", "\" in front", ", from the left foot", "gust"})
+    CHECK_MESSAGE(text.out.find(words) != std::string::npos, words);
+  // Once, below everything.
+  const std::string aid = "A planning aid, not an engineering certificate";
+  const std::size_t last = text.out.rfind(aid);
+  REQUIRE(last != std::string::npos);
+  CHECK(text.out.find("; " + aid) == std::string::npos);
+  for (const char* metric : {" Nm", " MPa", " N\n"}) CHECK(text.out.find(metric) == std::string::npos);
+}
+
 }  // namespace
 }  // namespace quadrille

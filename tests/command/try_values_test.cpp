@@ -19,6 +19,9 @@ PieceType hoop() {
   add("span", Kind::length, {"width"});
   add("clusters", Kind::count);
   add("pattern", Kind::choice);
+  type.parameters.back().choices = {{"zigzag", "Zigzag"}, {"Solid", "Solid"}};
+  add("lit", Kind::flag);
+  type.parameters[1].hard_max = 12;
   return type;
 }
 
@@ -39,10 +42,23 @@ TEST_CASE("an earlier key stands for the present one") {
   CHECK(values->contains("span"));
 }
 
+TEST_CASE("choices and flags were refused for a capital or a blank: now they are taken as meant") {
+  const auto choice = [](const std::string& word) { return values_of({word})->at("pattern").text; };
+  CHECK(choice("pattern=ZigZag") == "zigzag");
+  CHECK(choice("pattern= zigzag ") == "zigzag");
+  CHECK(choice("pattern=solid") == "Solid");
+  CHECK(choice("pattern=zig zag") == "zig zag");  // no choice: refused when it is built, as it was typed
+  CHECK(values_of({"lit= Yes "})->at("lit").number == 1);
+}
+
+TEST_CASE("what is no whole number was told \"as in 33\" where 12 is the most: now the range is told") {
+  CHECK(values_of({"clusters=many"}).error == "clusters: 'many' is no whole number: 0 to 12 would be accepted.");
+}
+
 TEST_CASE("what cannot be meant is refused with the key or word to blame") {
   CHECK(values_of({"span"}).error.find("'span'") != std::string::npos);
   CHECK(values_of({"=2m"}).error.find("key=value") != std::string::npos);
-  CHECK(values_of({"spam=2m"}).error.find("span, clusters, pattern") != std::string::npos);
+  CHECK(values_of({"spam=2m"}).error.find("span, clusters, pattern, lit") != std::string::npos);
   CHECK(values_of({"span=wide"}).error.starts_with("span: "));
   CHECK(values_of({"clusters=2.5"}).error.starts_with("clusters: "));
   CHECK(values_of({"span=2m", "width=3m"}).error.find("twice") != std::string::npos);

@@ -16,9 +16,9 @@ TEST_CASE("every mistake gets one sentence that says what would be accepted") {
   const Folder folder;
   const std::string event = put_scene(folder);
   const std::vector<Mistake> mistakes{
-      {{"paint"}, {"no command 'paint'", "draw, count, stand, check, pieces, palettes and try"}},
+      {{"paint"}, {"no command 'paint'", "draw, count, plan, quote, stand, check, pieces, palettes and try"}},
       {{"cuont", event}, {"no command 'cuont'", "Did you mean count?"}},
-      {{"--loud"}, {"'--loud'", "draw, count, stand, check, pieces, palettes or try"}},
+      {{"--loud"}, {"'--loud'", "draw, count, plan, quote, stand, check, pieces, palettes or try"}},
       {{"count"}, {"count needs EVENT, the event's file", "quadrille count party.quadrille"}},
       {{"draw", event}, {"draw needs --out FILE", ".pdf, .svg or .png", "quadrille draw"}},
       {{"draw", event, "--out"}, {"--out needs a word after it"}},
@@ -26,10 +26,21 @@ TEST_CASE("every mistake gets one sentence that says what would be accepted") {
       {{"draw", event, "--out", "a.pdf", "--paper", "b5"}, {"--paper can be a4, letter, a3 or tabloid, not 'b5'"}},
       {{"draw", event, "--out", "a.pdf", "--paper", "leter"}, {"Did you mean letter?"}},
       {{"draw", event, "--out", "a.pdf", "--paper", ""}, {"--paper can be", "not ''"}},
-      {{"draw", event, "--out", "a.pdf", "--sheet", "build"}, {"--sheet can be elevation, not 'build'"}},
+      {{"draw", event, "--out", "a.pdf", "--sheet", "poster"}, {"--sheet can be elevation", "not 'poster'"}},
       {{"draw", event, "--out", "a.pdf", "--units", "cubits"}, {"--units can be feet or metric, not 'cubits'"}},
       {{"count", "a", "b"}, {"count does not know what to do with 'b'", "quadrille count EVENT"}},
-      {{"count", event, "--xlsx", "a.xlsx"}, {"count has no option '--xlsx'", "--json and --csv"}},
+      {{"count", event, "--ods", "a.ods"}, {"count has no option '--ods'", "--json, --csv, --xlsx and --house"}},
+      {{"count", event, "--json", "--xlsx", "a.xlsx"}, {"--xlsx writes to a file", "give one of them"}},
+      {{"count", event, "--csv", "a", "--xlsx", "a"}, {"name the same file"}},
+      {{"count", event, "--house", ""}, {"--house needs the name of a file"}},
+      {{"check", event, "--house", ""}, {"--house needs the name of a file"}},
+      {{"plan", event, "--crew", "0"}, {"--crew is a number of people from 1 to 20, not '0'"}},
+      {{"plan", event, "--crew", "2.5"}, {"from 1 to 20, not '2.5'"}},
+      {{"plan", event, "--crew", "21"}, {"from 1 to 20, not '21'"}},
+      {{"quote", event, "--issue"}, {"--issue needs --date DAY"}},
+      {{"quote", event, "--date", "19.6.2027"}, {"--date is a day such as 2027-06-19, not '19.6.2027'"}},
+      {{"quote", event, "--number", "7"}, {"--number goes with --issue"}},
+      {{"quote", event, "--out", "b.quadrille"}, {"--out goes with --issue"}},
       {{"count", event, "--jsn"}, {"no option '--jsn'", "Did you mean --json?"}},
       {{"count", event, "--sheet=build"}, {"no option '--sheet'"}},
       {{"count", event, "--json", "--csv", "a.csv"}, {"give one of them"}},
@@ -57,8 +68,8 @@ TEST_CASE("without arguments it says what it can do, verb by verb") {
   const Ran bare = quadrille_in(folder, {}), help = quadrille_in(folder, {"--help"});
   CHECK(bare.exit == 2);
   CHECK(bare.out.empty());
-  for (const char* verb : {"draw EVENT --out FILE", "count EVENT", "check EVENT", "pieces", "palettes [EVENT]",
-                           "try TYPE [KEY=VALUE ...]"}) {
+  for (const char* verb : {"draw EVENT --out FILE", "count EVENT", "plan EVENT", "quote EVENT", "stand EVENT",
+                           "check EVENT", "pieces", "palettes [EVENT]", "try TYPE [KEY=VALUE ...]"}) {
     CHECK(bare.err.find(std::string("quadrille ") + verb) != std::string::npos);
     CHECK(help.out.find(std::string("quadrille ") + verb) != std::string::npos);
   }
@@ -72,7 +83,7 @@ TEST_CASE("the help of a verb has all of its options and an example that its par
   CHECK(help.exit == 0);
   for (const char* option : {"--out FILE", "--area NAME", "--paper SIZE", "--units UNITS", "--letters", "--no-letters"})
     CHECK(help.out.find(option) != std::string::npos);
-  for (const char* verb : {"draw", "count", "check", "pieces", "palettes", "try"}) {
+  for (const char* verb : {"draw", "count", "plan", "quote", "check", "pieces", "palettes", "try"}) {
     const Ran shown = quadrille_in(folder, {verb, "-h"});
     CHECK(shown.exit == 0);
     const std::string mark = "For example: quadrille ";
