@@ -6,10 +6,11 @@
 
 #include <exception>
 #include <iostream>
+#include <system_error>
 
 #include "studio/window/main_window.hpp"
-#include "studio/window/notices.hpp"
-#include "studio/window/wx_text.hpp"
+#include "studio/window/toolkit/notices.hpp"
+#include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
 
@@ -22,7 +23,12 @@ bool App::OnInit() {
   auto* window = new MainWindow(executable_);
   SetTopWindow(window);
   window->Show();
-  if (event_) window->open_file(*event_);
+  // A question about unsaved work is best asked over the window, not before it.
+  window->CallAfter([window, event = event_] {
+    std::error_code unknown;
+    const auto file = event ? std::filesystem::absolute(*event, unknown).lexically_normal() : std::filesystem::path();
+    if (!window->offer_recovery(file) && event) window->open_file(*event);
+  });
   return true;
 }
 

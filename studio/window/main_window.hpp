@@ -4,24 +4,73 @@
 #include <wx/frame.h>
 #include <wx/infobar.h>
 #include <wx/notebook.h>
+#include <wx/timer.h>
 
 #include <filesystem>
+#include <functional>
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
 
-#include "studio/window/canvas.hpp"
-#include "studio/window/commands.hpp"
-#include "studio/window/document.hpp"
-#include "studio/window/findings_panel.hpp"
-#include "studio/window/outline.hpp"
-#include "studio/window/pieces_dialog.hpp"
-#include "studio/window/totals_panel.hpp"
-#include "studio/window/worker.hpp"
+#include "sdk/vec.hpp"
+#include "studio/drawing/view.hpp"
+#include "studio/model/built_event.hpp"
+#include "studio/model/event.hpp"
+#include "studio/model/parameter.hpp"
+#include "studio/model/piece_edits.hpp"
+#include "studio/model/site_object.hpp"
+#include "studio/paper/sheet.hpp"
+#include "studio/window/job/event_desk.hpp"
+#include "studio/window/recent_files.hpp"
 
 namespace quadrille {
 
-class MainWindow : public wxFrame {
+enum class Alignment;
+enum class DepthStep;
+enum class FloorAxis;
+enum class Spacing;
+class Canvas;
+class ChecklistPanel;
+class Document;
+class FindingsPanel;
+class FormPanel;
+class Outline;
+class PiecesDialog;
+class PhotoHands;
+class PlanPanel;
+class QuotePanel;
+class RepertoireDialog;
+class SitePanel;
+class RecoveryWriter;
+class StandingPanel;
+class StandingWorker;
+class StartPage;
+class TotalsPanel;
+class Worker;
+struct ArrayPlan;
+struct ChecklistLine;
+struct DragHandle;
+struct DragRules;
+struct Gesture;
+struct Form;
+struct FormContent;
+struct GustReport;
+struct House;
+struct HandleName;
+struct JobRecord;
+struct LoadedHouse;
+struct MenuState;
+struct Parameter;
+struct PieceTypes;
+struct Question;
+struct SiteMenuState;
+struct StandingReport;
+struct Study;
+struct Way;
+enum class SiteAddition;
+
+class MainWindow : public wxFrame, private EventDesk {
  public:
   /// `executable` is where plugins and palettes are looked for beside.
   explicit MainWindow(std::filesystem::path executable);
@@ -30,32 +79,115 @@ class MainWindow : public wxFrame {
   /// Opens the event at `file` in place of the present one, after asking about unsaved changes. False where that was
   /// declined or failed; the user has then been told, and the present event stays.
   bool open_file(const std::filesystem::path& file);
+  /// Begins `event`, which has no file yet, in place of the present one; false where that was declined.
+  bool begin(Event event);
+  /// Opens a copy of the event at `file`, which has no file of its own.
+  bool open_copy(const std::filesystem::path& file);
   /// False where it failed or was declined; the user has then been told.
   bool save();
   bool save_as(const std::filesystem::path& file);
   /// Exports the drawing as soon as its figures are those of the present event.
   void export_to(const std::filesystem::path& file);
+  /// Offers what the studio kept when it ended without saving, one after the other until one is restored; of one file
+  /// alone, where `only` names it. False where nothing was restored.
+  bool offer_recovery(const std::filesystem::path& only = {});
+  /// Saves the house with the decorator's own figures and reckons the open event anew. False where that failed or was
+  /// declined; the user has then been told.
+  bool save_house_settings(const House& house);
   void undo();
   void redo();
-  /// Moves the selected piece along the floor.
+  /// Moves the selected pieces along the floor.
   void move_selected(double right_m);
+  /// Adds a piece of the type in the middle of what is shown, in the colours of the piece before it, and selects it.
+  void add_piece(const std::string& type);
+  // The selected pieces; locked ones are left out where a lock guards what would change, and the status line says so.
+  /// Has the pointer on the canvas carry a piece of the type until it is put down.
+  void begin_placing(const std::string& type);
+  /// What the canvas offers by the right button or the menu key.
+  std::unique_ptr<wxMenu> context_menu() const;
+  void remove_selected();
+  void duplicate_selected();
+  void mirror_selected();
+  void order_selected(DepthStep step);
+  void rename_selected(const std::string& name);
+  /// Locks all, or unlocks all where each of them is.
+  void lock_selected();
+  /// Hides all, or shows all where each of them is hidden.
+  void hide_selected();
+  /// Shows and selects every hidden piece of the area.
+  void show_hidden();
+  void align_selected(Alignment alignment);
+  void spread_selected(Spacing spacing, FloorAxis axis);
+  void array_selected(const ArrayPlan& plan);
+  /// To the system's clipboard; false where there is nothing to take or the clipboard refuses.
+  bool copy_selected();
+  void cut_selected();
+  /// From the system's clipboard: at the pointer while it is over the drawing, else beside where the pieces stood.
+  void paste();
+  /// Keeps the selected piece in the house's repertoire. False where that failed; the user has then been told.
+  bool keep_selected(const std::string& name, std::optional<std::int64_t> price_minor);
+  /// Puts the repertoire's piece of this key into the middle of what is shown, and selects it.
+  void insert_kept(const std::string& key);
   void set_units(Units units);
+  /// Gives the slot (0 = A) of the selected pieces this colour; the event draws from its palette from then on.
+  void set_colour(std::size_t slot, const ColourReference& colour);
+  /// Selects what the finding is about and puts the keyboard into the field it blames, where there is one.
+  void go_to(const Finding& finding);
+  /// Makes the changes that mend the findings, as one step.
+  void apply_remedy(const Findings& findings);
+  /// Freezes the quote that is shown in the event, given on `date` (ISO 8601). False where it is not that of the event as
+  /// it is now, or may not be issued.
+  bool issue_quote(const std::string& date, const std::string& number);
+  /// An area of this name behind the others, and shows it; blanks at its ends count for nothing, an empty one does nothing.
+  void add_area(const std::string& name);
+  /// Of the shown area; as add_area.
+  void rename_area(const std::string& name);
+  /// One piece of the area, or, with an empty id, none.
   void select(const std::string& area, const std::string& piece);
+  /// Pieces of the area, in the order in which they were picked; ids that are not in it are left out.
+  void select(const std::string& area, const PieceIds& pieces);
 
   /// Null where no event is open.
   const Document* document() const { return document_.get(); }
   /// What was worked out last; null before.
   const Study* study() const { return study_.get(); }
+  const std::shared_ptr<const Study>& study_shared() const { return study_; }
   /// True while what is shown is older than the event.
-  bool updating() const { return document_ && (!study_ || study_->revision != revision_); }
-  const std::string& selected_piece() const { return piece_; }
+  bool updating() const;
+  /// The piece that was picked last; empty: none is selected.
+  const std::string& selected_piece() const { return lead(); }
+  const PieceIds& selected_pieces() const { return pieces_; }
   const std::string& shown_area() const { return area_; }
   Canvas& canvas() { return *canvas_; }
   Outline& outline() { return *outline_; }
   TotalsPanel& totals() { return *totals_; }
   FindingsPanel& findings() { return *findings_; }
+  StandingPanel& standing() { return *standing_; }
+  ChecklistPanel& checklist() { return *checklist_; }
+  PlanPanel& plan() { return *plan_; }
+  QuotePanel& quote() { return *quote_; }
+  SitePanel& site() { return *site_; }
+  PhotoHands& photo() { return *photo_hands_; }
+  /// Brings the panel's page of the strip to the front.
+  void show_page(const wxWindow& panel);
+  StartPage& start() { return *start_; }
+  FormPanel& form() { return *form_; }
 
  private:
+  // main_window_desk.cpp: the event as the parts of the window have it
+  const Event& event() const override;
+  const Area* area() const override;
+  const std::vector<Palette>& palettes() const override;
+  bool may_edit_event() override;
+  bool can_edit() const override;
+  void commit(const std::string& name, Event event) override;
+  void amend(const std::string& name, Event event) override;
+  void settle() override;
+  void say(const std::string& sentence) override;
+  const PlacedPiece* lead_piece() const override;
+  std::vector<SlotField> lead_slots() const override;
+  void colour_lead(std::size_t slot, const ColourReference& colour) override;
+
   // main_window.cpp: panes, and what they show
   void lay_out();
   void receive(std::shared_ptr<const Study> study);
@@ -65,8 +197,118 @@ class MainWindow : public wxFrame {
   void show_state();
   void show_stale();
   void show_place(std::optional<Point2> place);
-  const Area* area() const;
+  Scene scene_here() const;
+  const std::string& lead() const;
   MenuState menu_state() const;
+
+  // main_window_standing.cpp: how the pieces stand, and the checklist
+  void make_standing_pages();
+  bool standing_is_shown() const;
+  void ask_standing();
+  void receive(std::shared_ptr<const StandingReport> report);
+  void show_standing();
+  void show_checklist();
+  void show_bent(const GustReport* report);
+  void tick(const ChecklistLine& line, bool done);
+
+  // main_window_site.cpp: what is known of the shown area, what stands in it, and lines
+  void make_site_page();
+  void show_site();
+  SiteMenuState site_menu_state() const;
+  const StandingReport* report_of_lead() const;
+  bool may_tie() const;
+  std::optional<SiteObject> site_object() const;
+  void pick_on_site(const std::optional<SiteObject>& object);
+  bool may_edit_site();
+  std::optional<std::string> take_site_text(const std::optional<SiteObject>& object, const std::string& key,
+                                            const std::string& text);
+  void drag_on_site(const SiteObject& object, SiteGrip grip, const Way& way, bool fine);
+  void add_to_site(SiteAddition what, const std::optional<SitePlace>& place);
+  void remove_from_site();
+  void use_advice(std::size_t number);
+  void show_floor_place(const std::optional<SitePlace>& place);
+
+  // main_window_areas.cpp: the event's details and its areas
+  void bind_areas();
+  void offer_area_commands();
+  void ask_and_remove_area();
+  void move_area(int by);
+  void ask_details();
+
+  // main_window_reckoned.cpp: the day plan and the quote
+  Question question() const;
+  void load_house();
+  void make_reckoned_pages();
+  void show_reckoned();
+  void ask_and_issue();
+
+  // main_window_form.cpp: the selected piece, its form, and what is done with pieces
+  void make_form(wxWindow* parent);
+  const BuiltEvent& last_built() const;
+  void show_form();
+  void change(const std::string& verb, Event event);
+  void edit_form(const std::string& key, const std::function<Event(const Form&, const ParameterTables&)>& edit);
+  void pick_colour(std::size_t slot);
+  void show_pattern(const PlacedPiece& placed, FormContent& content) const;
+  std::optional<std::string> take_typed(const std::string& key, const std::string& text);
+  std::vector<ColourReference> colours_for_new() const;
+  void add_piece_at(const std::string& type, double x_m);
+  void put_in(const char* verb, PlacedPiece piece);
+  double middle_m() const;
+
+  // main_window_arrange.cpp: what is done with the selected pieces
+  using PiecesEdit = std::function<Event(const Event& event, const PieceIds& pieces)>;
+  void bind_arranging();
+  void change_free(const char* verb, const PiecesEdit& edit);
+  void change_all(const char* verb, const PiecesEdit& edit);
+  void ask_and_rename();
+  void ask_and_array();
+
+  // main_window_clipboard.cpp and main_window_repertoire.cpp
+  void bind_clipboard();
+  bool copy(const PieceIds& pieces);
+  void bind_repertoire();
+  bool change_repertoire(const std::function<House(House)>& change);
+  void show_repertoire_pictures();
+  void ask_and_keep();
+  void choose_from_repertoire();
+
+  // main_window_canvas.cpp: hands on the drawing
+  void make_canvas(wxWindow* parent);
+  void bind_canvas_commands();
+  bool begin_drag();
+  void drag_pieces(double right_m, const DragRules& rules);
+  void catch_up();
+  void let_go();
+  void give_up();
+  Event moved_beside(const PieceIds& pieces, double right_m) const;
+  void nudge(int steps);
+  std::vector<DragHandle> handles_now() const;
+  const Parameter* parameter_of(const DragHandle& handle) const;
+  void show_handles();
+  Event with_handle(const Event& event, const DragHandle& handle, const Value& value) const;
+  std::string handle_step(const DragHandle& handle) const;
+  void drag_handle(const HandleName& name, Point2 way_m);
+  void nudge_handle(const HandleName& name, int right, int up);
+  void add_point(const std::optional<HandleName>& name);
+  void remove_point(const std::optional<HandleName>& name);
+  void place_near(double x_m, const DragRules& rules);
+  void place_now();
+  void move_figure_to(double x_m);
+  void select_all();
+
+  // main_window_findings.cpp: everything there is to say, and what mends it
+  void make_findings(wxNotebook* strip);
+  void show_findings();
+  void step_finding(int by);
+
+  // main_window_begin.cpp: the ways in
+  void make_start(wxWindow* parent);
+  void take(Document document);
+  void ask_and_begin();
+  void open_recent(std::size_t number);
+  void remember(const std::filesystem::path& file);
+  void show_keys();
 
   // main_window_files.cpp: opening, saving, exporting, closing
   void choose_and_open();
@@ -76,38 +318,74 @@ class MainWindow : public wxFrame {
   bool finish_save(const std::optional<std::string>& fault);
   BuiltEvent built_now() const;
   void export_now(const std::filesystem::path& file);
+
+  // main_window_print.cpp: printing, and all sheets into files
+  void show_print();
+  void show_export_sheets();
+
+  // main_window_house.cpp
+  void show_house_settings();
+  std::optional<JobRecord> job_of_event() const;
+
+  // main_window_recovery.cpp: unsaved work
+  void start_recovery();
+  void keep_for_recovery();
+  void end_recovery(bool keep_what_is_unsaved);
+
   void close(wxCloseEvent& event);
 
   // main_window_commands.cpp: menus, keys and edits
   void bind_commands();
+  void on(int id, std::function<void()> act);
   bool may_edit(const std::string& piece);
-  void commit(const std::string& name, Event event);
-  void drag(const std::string& piece, double moved_m);
   void step_area(int by);
   void next_pane();
+  void focus_strip();
   void show_piece_types();
   void try_crashed_again();
   void show_about();
 
   std::filesystem::path executable_;
+  RecentFiles recent_{recent_files_memory()};
+  std::vector<std::filesystem::path> samples_;
   std::unique_ptr<Document> document_;
   std::uint64_t revision_ = 0;  ///< grows with every change; never begins anew, so that no old answer is taken
   std::shared_ptr<const Study> study_;
   std::shared_ptr<const PieceTypes> types_;
-  std::string area_, piece_;  ///< ids of what is shown and selected
-  std::optional<double> drag_from_m_;
+  std::string area_;                ///< id of the area that is shown
+  PieceIds pieces_;                 ///< ids of what is selected in it, the one picked last at the end
+  std::optional<Point2> pointing_;  ///< x and z [m] under the pointer while it is over the drawing
+  std::unique_ptr<Gesture> hand_;   ///< what is under way on the canvas
   std::optional<std::filesystem::path> export_pending_;
   std::optional<Paper> paper_;  ///< chosen for drawings; none: the usual one for the event's units
   SceneLook look_;
+  std::unique_ptr<PhotoHands> photo_hands_;
+  std::vector<ColourReference> recent_colours_;  ///< chosen in this window, the last first
 
   wxInfoBar* info_ = nullptr;
   Outline* outline_ = nullptr;
   Canvas* canvas_ = nullptr;
+  FormPanel* form_ = nullptr;
+  StartPage* start_ = nullptr;  ///< in place of the canvas while no event is open
   wxNotebook* strip_ = nullptr;
   TotalsPanel* totals_ = nullptr;
   FindingsPanel* findings_ = nullptr;
-  PiecesDialog* pieces_dialog_ = nullptr;  ///< while it is open
-  std::unique_ptr<Worker> worker_;         ///< last: it answers to all above
+  StandingPanel* standing_ = nullptr;
+  ChecklistPanel* checklist_ = nullptr;
+  PlanPanel* plan_ = nullptr;
+  QuotePanel* quote_ = nullptr;
+  SitePanel* site_ = nullptr;
+  std::optional<SiteObject> site_object_;     ///< what was selected on its page last
+  std::optional<Event> site_drag_from_;       ///< as it was when the drag on its plan began
+  std::shared_ptr<const LoadedHouse> house_;  ///< whose stock, prices and rates count for the open event
+  std::map<std::string, std::shared_ptr<const StandingReport>, std::less<>> reports_;  ///< newest of each piece
+  PiecesDialog* pieces_dialog_ = nullptr;                                              ///< while it is open
+  RepertoireDialog* repertoire_dialog_ = nullptr;                                      ///< likewise
+  std::unique_ptr<Worker> worker_;  ///< last, like the next: they answer to all above
+  std::unique_ptr<StandingWorker> standing_worker_;
+  wxTimer keep_timer_;       ///< runs while edits follow each other too fast to keep each
+  bool keep_later_ = false;  ///< and there was one since
+  std::unique_ptr<RecoveryWriter> recovery_;
 };
 
 }  // namespace quadrille

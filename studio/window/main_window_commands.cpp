@@ -6,33 +6,54 @@
 #include <utility>
 
 #include "sdk/abi.h"
+#include "studio/host/piece_type.hpp"
 #include "studio/model/edits.hpp"
-#include "studio/window/icon.hpp"
+#include "studio/window/canvas/canvas.hpp"
+#include "studio/window/canvas/ruler.hpp"
+#include "studio/window/commands/commands.hpp"
+#include "studio/window/dialogs/pieces_dialog.hpp"
+#include "studio/window/job/document.hpp"
+#include "studio/window/job/worker.hpp"
 #include "studio/window/main_window.hpp"
-#include "studio/window/notices.hpp"
-#include "studio/window/ruler.hpp"
-#include "studio/window/wx_text.hpp"
+#include "studio/window/panels/checklist_panel.hpp"
+#include "studio/window/panels/findings_panel.hpp"
+#include "studio/window/panels/outline.hpp"
+#include "studio/window/panels/plan_panel.hpp"
+#include "studio/window/panels/quote_panel.hpp"
+#include "studio/window/panels/site_panel.hpp"
+#include "studio/window/panels/standing_panel.hpp"
+#include "studio/window/panels/totals_panel.hpp"
+#include "studio/window/photo_hands.hpp"
+#include "studio/window/toolkit/icon.hpp"
+#include "studio/window/toolkit/notices.hpp"
+#include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
 namespace {
 
 constexpr double zoom_step = 1.25, pan_step = 0.1;
 
-std::string step_name(const char* verb, const PlacedPiece& piece) {
-  return std::string(verb) + " " + (piece.name.empty() ? std::string("piece") : piece.name);
-}
-
 }  // namespace
 
+/// `act` answers the command of this id.
+void MainWindow::on(int id, std::function<void()> act) {
+  Bind(
+      wxEVT_MENU, [act = std::move(act)](wxCommandEvent&) { act(); }, id);
+}
+
 void MainWindow::bind_commands() {
-  const auto on = [this](int id, auto act) {
-    Bind(
-        wxEVT_MENU, [act](wxCommandEvent&) { act(); }, id);
-  };
+  bind_areas();
+  on(wxID_NEW, [this] { ask_and_begin(); });
   on(wxID_OPEN, [this] { choose_and_open(); });
   on(wxID_SAVE, [this] { save(); });
   on(wxID_SAVEAS, [this] { choose_and_save(); });
   on(command_export, [this] { choose_and_export(); });
+  on(wxID_PRINT, [this] { show_print(); });
+  on(command_export_sheets, [this] { show_export_sheets(); });
+  on(command_house, [this] { show_house_settings(); });
+  on(command_recover, [this] {
+    if (!offer_recovery()) SetStatusText("There is no unsaved work to restore.");
+  });
   on(wxID_EXIT, [this] { Close(); });
   on(wxID_UNDO, [this] { undo(); });
   on(wxID_REDO, [this] { redo(); });
@@ -49,7 +70,6 @@ void MainWindow::bind_commands() {
   on(wxID_ZOOM_IN, [this] { canvas_->zoom(zoom_step); });
   on(wxID_ZOOM_OUT, [this] { canvas_->zoom(1 / zoom_step); });
   on(wxID_ZOOM_FIT, [this] { canvas_->fit_all(); });
-  on(command_fit_piece, [this] { canvas_->fit_piece(piece_); });
   on(command_pan_left, [this] { canvas_->pan(pan_step, 0); });
   on(command_pan_right, [this] { canvas_->pan(-pan_step, 0); });
   on(command_pan_up, [this] { canvas_->pan(0, pan_step); });
@@ -59,57 +79,64 @@ void MainWindow::bind_commands() {
   on(command_previous_area, [this] { step_area(-1); });
   on(command_next_area, [this] { step_area(1); });
   on(command_next_pane, [this] { next_pane(); });
+  for (int i = 0; i <= command_recent_last - command_recent; ++i)
+    on(command_recent + i, [this, i] { open_recent(static_cast<std::size_t>(i)); });
+  for (std::size_t i = 0; i < samples_.size() && i <= command_sample_last - command_sample; ++i)
+    on(command_sample + static_cast<int>(i), [this, i] { open_copy(samples_[i]); });
+  for (int i = 0; i <= command_add_last - command_add; ++i)
+    on(command_add + i, [this, i] {
+      const auto number = static_cast<std::size_t>(i);
+      if (types_ && number < types_->types.size()) begin_placing(types_->types[number].id);
+    });
+  on(command_photo_choose, [this] { photo_hands_->choose(); });
+  on(command_photo_paste, [this] { photo_hands_->paste(); });
+  on(command_photo_calibrate, [this] { photo_hands_->begin_calibration(); });
+  on(command_photo_move, [this] { photo_hands_->begin_moving(); });
+  on(command_photo_fade, [this] { photo_hands_->fade(); });
+  on(command_photo_lock, [this] {
+    if (const Backdrop* const photo = photo_hands_->photo()) photo_hands_->lock(!photo->locked);
+  });
+  on(command_photo_show, [this] {
+    if (const Backdrop* const photo = photo_hands_->photo()) photo_hands_->hide(!photo->hidden);
+  });
+  on(command_photo_colour, [this] { photo_hands_->begin_picking_colour(); });
+  on(command_photo_remove, [this] { photo_hands_->remove(); });
+  bind_arranging();
+  bind_clipboard();
+  bind_repertoire();
+  on(command_next_finding, [this] { step_finding(1); });
+  on(command_previous_finding, [this] { step_finding(-1); });
+  on(command_apply_remedy, [this] { apply_remedy(findings_->selected()); });
+  on(command_keys, [this] { show_keys(); });
   on(command_piece_types, [this] { show_piece_types(); });
   on(wxID_ABOUT, [this] { show_about(); });
-}
-
-void MainWindow::commit(const std::string& name, Event event) {
-  document_->edit().commit(name, std::move(event));
-  event_changed();
+  bind_canvas_commands();
 }
 
 void MainWindow::undo() {
   if (!document_ || document_->read_only() || !document_->history().can_undo()) return;
-  SetStatusText("Undone: " + shown(document_->history().undo_name()));
+  const std::string name = document_->history().undo_name();
+  canvas_->let_go();
   document_->edit().undo();
   event_changed();
+  say("Undone: " + name);
 }
 
 void MainWindow::redo() {
   if (!document_ || document_->read_only() || !document_->history().can_redo()) return;
-  SetStatusText("Done again: " + shown(document_->history().redo_name()));
+  const std::string name = document_->history().redo_name();
+  canvas_->let_go();
   document_->edit().redo();
   event_changed();
+  say("Done again: " + name);
 }
 
 /// True where the piece may be changed; otherwise the status bar says why not.
 bool MainWindow::may_edit(const std::string& piece) {
-  if (!document_) return false;
-  const PlacedPiece* placed = find_piece(document_->event(), piece);
-  if (placed == nullptr) return false;
-  if (document_->read_only())
-    SetStatusText("This event was written by a newer version and can only be looked at.");
-  else if (placed->locked)
-    SetStatusText(shown(placed->name + " is locked in its place."));
-  return !document_->read_only() && !placed->locked;
-}
-
-void MainWindow::drag(const std::string& piece, double moved_m) {
-  if (!may_edit(piece)) return;
-  const PlacedPiece& placed = *find_piece(document_->event(), piece);
-  if (!drag_from_m_) drag_from_m_ = placed.x_m;
-  // Back at the start it stands exactly where it stood, however odd that place was.
-  const double x_m = moved_m == 0 ? *drag_from_m_ : rounded_place(*drag_from_m_ + moved_m, document_->event().units);
-  if (x_m == placed.x_m) return;
-  document_->edit().amend(step_name("Move", placed), moved(document_->event(), piece, x_m, placed.y_m));
-  event_changed();
-}
-
-void MainWindow::move_selected(double right_m) {
-  if (!may_edit(piece_)) return;
-  const PlacedPiece& placed = *find_piece(document_->event(), piece_);
-  const double x_m = rounded_place(placed.x_m + right_m, document_->event().units);
-  commit(step_name("Move", placed), moved(document_->event(), piece_, x_m, placed.y_m));
+  const PlacedPiece* placed = document_ ? find_piece(document_->event(), piece) : nullptr;
+  if (placed == nullptr || !may_edit_event()) return false;
+  if (placed->locked) say(placed->name + " is locked in its place.");
+  return !placed->locked;
 }
 
 void MainWindow::set_units(Units units) {
@@ -138,9 +165,20 @@ void MainWindow::next_pane() {
   if (holds_focus(outline_))
     canvas_->SetFocus();
   else if (holds_focus(canvas_))
-    (strip_->GetSelection() == 0 ? totals_->balloons().list : findings_->table().list)->SetFocus();
+    focus_strip();
   else
     outline_->tree()->SetFocus();
+}
+
+/// The list of the page in front.
+void MainWindow::focus_strip() {
+  const wxWindow* page = strip_->GetCurrentPage();
+  const std::pair<const wxWindow*, wxWindow*> lists[] = {
+      {totals_, totals_->balloons().list},    {site_, site_->objects().list}, {standing_, standing_->pieces().list},
+      {checklist_, checklist_->table().list}, {plan_, plan_->tasks().list},   {quote_, quote_->lines().list},
+      {findings_, findings_->table().list}};
+  for (const auto& [panel, list] : lists)
+    if (panel == page) list->SetFocus();
 }
 
 void MainWindow::show_piece_types() {
@@ -158,7 +196,7 @@ void MainWindow::try_crashed_again() {
     return;
   }
   if (document_) ++revision_;
-  if (document_) worker_->ask({revision_, document_->event(), document_->palettes(), document_->opened_findings()});
+  if (document_) worker_->ask(question());
   worker_->reload(true);
   show_stale();
 }

@@ -6,10 +6,17 @@
 #include <utility>
 
 #include "studio/takeoff/last_built.hpp"
-#include "studio/window/drawing_export.hpp"
+#include "studio/window/job/document.hpp"
+#include "studio/window/job/drawing_export.hpp"
+#include "studio/window/job/sheet_export.hpp"
+#include "studio/window/job/standing_worker.hpp"
+#include "studio/window/job/study.hpp"
+#include "studio/window/job/worker.hpp"
 #include "studio/window/main_window.hpp"
-#include "studio/window/notices.hpp"
-#include "studio/window/wx_text.hpp"
+#include "studio/window/panels/form_panel.hpp"
+#include "studio/window/panels/site_panel.hpp"
+#include "studio/window/toolkit/notices.hpp"
+#include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
 namespace {
@@ -26,6 +33,11 @@ std::filesystem::path with_ending(std::filesystem::path file, const char* ending
   return file;
 }
 
+std::string offered_name(const Document& document) {
+  if (document.has_file()) return document.file().filename().string();
+  return file_stem_of(document.event().title) + ".quadrille";
+}
+
 bool is_there(const std::filesystem::path& file) {
   std::error_code unknown;
   return std::filesystem::exists(file, unknown);
@@ -40,26 +52,8 @@ bool MainWindow::open_file(const std::filesystem::path& file) {
     tell_error(this, "The event could not be opened", opened.error);
     return false;
   }
-  document_ = std::make_unique<Document>(std::move(*opened.value));
-  study_.reset();
-  piece_.clear();
-  export_pending_.reset();
-  drag_from_m_.reset();
-  area_ = document_->event().areas.empty() ? std::string() : document_->event().areas.front()->id;
-  totals_->show(nullptr);
-  findings_->show(nullptr);
-  outline_->show(outline_of(document_->event(), {}, {}));
-  outline_->select(area_, "");
-  if (document_->read_only())
-    info_->ShowMessage(
-        "This event was written by a newer version of the studio. It can be looked at, copied and exported, but not "
-        "changed or saved over.",
-        wxICON_INFORMATION);
-  else
-    info_->Dismiss();
-  event_changed();
-  canvas_->fit_all();
-  canvas_->SetFocus();
+  take(std::move(*opened.value));
+  remember(document_->file());
   return true;
 }
 
@@ -71,6 +65,9 @@ void MainWindow::choose_and_open() {
 
 bool MainWindow::save() {
   if (!document_) return false;
+  form_->settle();
+  site_->settle();
+  if (!document_->has_file()) return choose_and_save();
   if (document_->read_only()) return finish_save(document_->save());
   if (document_->changed_on_disk() &&
       !ask_whether(this, "The file was changed by another program",
@@ -83,7 +80,11 @@ bool MainWindow::save() {
 }
 
 bool MainWindow::save_as(const std::filesystem::path& file) {
-  return document_ && finish_save(document_->save_as(file, built_now()));
+  form_->settle();
+  site_->settle();
+  if (!document_ || !finish_save(document_->save_as(file, built_now()))) return false;
+  remember(document_->file());
+  return true;
 }
 
 /// What is built of the event as it now is; of what is still being worked out, the pieces that did not change.
@@ -98,14 +99,15 @@ bool MainWindow::finish_save(const std::optional<std::string>& fault) {
     tell_error(this, "The event could not be saved", *fault);
     return false;
   }
+  keep_for_recovery();
   SetStatusText(shown("Saved " + document_->file().string()));
   return true;
 }
 
 bool MainWindow::choose_and_save() {
   if (!document_) return false;
-  wxFileDialog dialog(this, "Save the event as", folder_of(document_.get()),
-                      shown(document_->file().filename().string()), event_files, wxFD_SAVE | wxFD_OVERWRITE_PROMPT);
+  wxFileDialog dialog(this, "Save the event as", folder_of(document_.get()), shown(offered_name(*document_)),
+                      event_files, wxFD_SAVE | wxFD_OVERWRITE_PROMPT);
   if (dialog.ShowModal() != wxID_OK) return false;
   const auto typed = path_of(dialog.GetPath()), file = with_ending(typed, ".quadrille");
   // The dialog asked about the name as it was typed, not about the one it becomes.
@@ -117,9 +119,13 @@ bool MainWindow::choose_and_save() {
 
 /// Asks about unsaved changes; true where the event may go.
 bool MainWindow::settle_changes() {
-  if (!document_ || !document_->history().has_changes()) return true;
+  form_->settle();
+  site_->settle();
+  if (!document_ || !document_->has_changes()) return true;
   switch (ask(this, "Save the changes first?",
-              document_->file().filename().string() + " has changes that are not saved.", "&Save", "&Discard")) {
+              (document_->has_file() ? document_->file().filename().string() : "The new event") +
+                  " has changes that are not saved.",
+              "&Save", "&Discard")) {
     case Answer::yes:
       return save();
     case Answer::no:
@@ -133,7 +139,7 @@ bool MainWindow::settle_changes() {
 void MainWindow::choose_and_export() {
   if (!document_) return;
   wxFileDialog dialog(this, "Export the drawing", folder_of(document_.get()),
-                      shown(document_->file().stem().string() + ".pdf"),
+                      shown(std::filesystem::path(offered_name(*document_)).stem().string() + ".pdf"),
                       "PDF, all pages in one file (*.pdf)|*.pdf|SVG, one file a page (*.svg)|*.svg|"
                       "PNG, one file a page (*.png)|*.png",
                       wxFD_SAVE | wxFD_OVERWRITE_PROMPT);
@@ -153,6 +159,8 @@ void MainWindow::choose_and_export() {
 
 void MainWindow::export_to(const std::filesystem::path& file) {
   if (!document_) return;
+  form_->settle();
+  site_->settle();
   if (!updating()) return export_now(file);
   export_pending_ = file;
   SetStatusText(wxString::FromUTF8("The drawing is exported as soon as the pieces are built…"));
@@ -182,7 +190,10 @@ void MainWindow::export_now(const std::filesystem::path& file) {
 
 void MainWindow::close(wxCloseEvent& event) {
   if (event.CanVeto() && !settle_changes()) return event.Veto();
-  Hide();           // at once, even where a piece is still being built
+  Hide();  // at once, even where a piece is still being built
+  // Where the desktop ends and nobody could be asked, what is unsaved is offered at the next start.
+  end_recovery(!event.CanVeto());
+  standing_worker_.reset();
   worker_.reset();  // waits for it
   Destroy();
 }

@@ -1,5 +1,5 @@
 // The document without a window: saving, saving as, and files that change under it.
-#include "studio/window/document.hpp"
+#include "studio/window/job/document.hpp"
 
 #include "scratch.hpp"
 #include "studio/model/edits.hpp"

@@ -1,5 +1,9 @@
 // Findings as they are read in the window.
-#include "studio/window/wx_text.hpp"
+#include "studio/window/panels/findings_panel.hpp"
+#include "studio/model/edits.hpp"
+#include "studio/window/commands/commands.hpp"
+#include "studio/window/panels/outline.hpp"
+#include "studio/window/toolkit/wx_text.hpp"
 #include "toolkit.hpp"
 
 namespace quadrille {
@@ -19,6 +23,93 @@ TEST_CASE("a finding is read with the names of its area and piece, whatever thes
   CHECK(text_of(rows[0].cells[2]).starts_with("The piece type 'no-such-type' is not available"));
   CHECK(text_of(window->findings().details()).starts_with("Hall, is: The piece type 'no-such-type'"));
   CHECK(window->outline().model().areas()[1].pieces[0].balloons == "not built");
+}
+
+namespace {
+
+/// Two arches of flexible rod whose height, which they find by themselves, was set.
+Event two_alike() {
+  Event event = harvest_event();
+  event.areas[0].edit([](Area& area) {
+    for (auto& piece : area.pieces)
+      piece.edit([](PlacedPiece& placed) { placed.values = {{"height", Value::of_number(Kind::length, 3)}}; });
+  });
+  return event;
+}
+
+}  // namespace
+
+TEST_CASE("what is the same of several pieces is told once and mended by one click, which is one step") {
+  ScratchFolder folder;
+  OpenWindow window;
+  window.open(put_event(folder, two_alike()));
+  FindingsPanel& page = window->findings();
+  std::optional<int> told;
+  for (std::size_t row = 0; row < page.told_count(); ++row)
+    if (page.table().model->rows()[row].cells[2].Contains("eight")) {
+      CHECK(!told);
+      told = static_cast<int>(row);
+    }
+  REQUIRE(told);
+  CHECK(page.table().model->rows()[static_cast<std::size_t>(*told)].cells[1] == "Porch, Door arch and Side arch");
+  page.step(*told - page.table().selected());
+  REQUIRE(page.selected().size() == 2);
+  CHECK(page.apply_button().GetLabelText() == "Set Height to 2.4 m on 2 pieces");
+  page.go_to_selected();
+  CHECK(window->selected_piece() == "p1");
+  window.command(command_apply_remedy);
+  window.settle();
+  for (const char* id : {"p1", "p2"}) CHECK(find_piece(window->document()->event(), id)->values.empty());
+  CHECK(window->document()->history().undo_name() == "Set Height to 2.4 m on 2 pieces");
+  for (const TableRow& row : page.table().model->rows()) CHECK(!row.cells[2].Contains("eight"));
+  window->undo();
+  CHECK(!window->document()->history().has_changes());
+}
+
+TEST_CASE("how a piece stands is a finding too, and ballast that reaches the forecast is one click away") {
+  ScratchFolder folder;
+  Event event = harvest_event();
+  event.areas[0].edit([](Area& area) {
+    area.site.surroundings = Surroundings::outdoors;
+    area.site.ground = Ground::grass;
+    area.site.gust_m_s = 4;
+    PlacedPiece column;
+    column.id = "p1", column.name = "Column", column.type = "column", column.x_m = 2;
+    column.values = {{"ballast", Value::of_number(Kind::mass, 0.5)}, {"slots", Value::of_number(Kind::slots, 1)}};
+    column.colours = {{"house", "white"}};
+    area.pieces = {column};
+  });
+  OpenWindow window;
+  window.open(put_event(folder, event));
+  FindingsPanel& page = window->findings();
+  window->show_page(page);
+  const auto row_with_ballast = [&]() -> std::optional<int> {
+    for (int row = 0; row < static_cast<int>(page.told_count()); ++row) {
+      page.step(row - page.table().selected());
+      const Findings told = page.selected();
+      if (!told.empty() && told.front().change && told.front().change->key == "ballast") return row;
+    }
+    return std::nullopt;
+  };
+  REQUIRE(window.pump_until([&] { return row_with_ballast().has_value(); }));
+  const Finding finding = page.selected().front();
+  CHECK(finding.piece == "p1");
+  CHECK(page.apply_button().GetLabelText().StartsWith("Set Ballast to "));
+  page.apply_selected();
+  window.settle();
+  const double kg = find_piece(window->document()->event(), "p1")->values.at("ballast").number;
+  CHECK(kg > 0.5);
+  CHECK(kg == finding.change->value.number);
+  // Reckoned anew, that finding is gone; what it may now be told to take is more.
+  REQUIRE(window.pump_until([&] {
+    for (const TableRow& row : page.table().model->rows())
+      if (row.cells[2].StartsWith("Still reckoning")) return false;
+    return true;
+  }));
+  for (int row = 0; row < static_cast<int>(page.told_count()); ++row) {
+    page.step(row - page.table().selected());
+    CHECK(page.selected().front().text != finding.text);
+  }
 }
 
 }  // namespace quadrille

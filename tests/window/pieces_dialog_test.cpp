@@ -1,7 +1,7 @@
 // The dialog of piece types.
-#include "studio/window/pieces_dialog.hpp"
+#include "studio/window/dialogs/pieces_dialog.hpp"
 
-#include "studio/window/wx_text.hpp"
+#include "studio/window/toolkit/wx_text.hpp"
 #include "toolkit.hpp"
 
 namespace quadrille {
@@ -27,9 +27,7 @@ TEST_CASE("the dialog lists types and refused files with their reasons, and give
   crashed->refused.push_back({"/pieces/bang.so", RefusalReason::crashed_before, "It ended the program.", {}});
   dialog.show(crashed);
   REQUIRE(again->IsEnabled());
-  wxCommandEvent press(wxEVT_BUTTON, again->GetId());
-  press.SetEventObject(again);
-  again->ProcessWindowEvent(press);
+  tell(*again, wxEVT_BUTTON);
   CHECK(asked == 1);
   CHECK(!again->IsEnabled());  // until it is known what came of it
 }

@@ -1,5 +1,5 @@
 // Steps and labels of the rulers, and the places that a drag lands on.
-#include "studio/window/ruler.hpp"
+#include "studio/window/canvas/ruler.hpp"
 
 #include <doctest/doctest.h>
 

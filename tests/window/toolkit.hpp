@@ -17,7 +17,11 @@
 
 #include "scratch.hpp"
 #include "studio/window/app.hpp"
+#include "studio/window/canvas/canvas.hpp"
+#include "studio/window/job/document.hpp"
+#include "studio/window/job/study.hpp"
 #include "studio/window/main_window.hpp"
+#include "studio/window/panels/start_page.hpp"
 
 namespace quadrille {
 
@@ -108,7 +112,11 @@ class OpenWindow {
  public:
   OpenWindow() : toolkit_(Toolkit::instance()), window_(new MainWindow(studio_program())) {
     window_->Show();
-    REQUIRE(toolkit_.pump_until([this] { return window_->canvas().IsShownOnScreen(); }));
+    REQUIRE(toolkit_.pump_until([this] { return window_->start().IsShownOnScreen(); }));
+    window_->canvas().Bind(wxEVT_PAINT, [this](wxPaintEvent& event) {
+      painted_ = window_->canvas().GetClientSize();
+      event.Skip();
+    });
   }
   ~OpenWindow() {
     if (window_) window_->Close(true);
@@ -117,10 +125,14 @@ class OpenWindow {
   OpenWindow(const OpenWindow&) = delete;
   OpenWindow& operator=(const OpenWindow&) = delete;
 
-  /// Opens the event and waits until all is worked out.
+  /// Opens the event and waits until all is worked out and the drawing stands at its full size: a click that was aimed
+  /// while it was still growing missed.
   void open(const std::filesystem::path& file) {
     REQUIRE(window_->open_file(file));
     settle();
+    Canvas& canvas = window_->canvas();
+    REQUIRE(toolkit_.pump_until(
+        [&] { return painted_ == canvas.GetClientSize() && painted_ == canvas.GetParent()->GetClientSize(); }));
   }
   void settle() {
     REQUIRE(toolkit_.pump_until([this] { return !window_->updating(); }));
@@ -135,6 +147,21 @@ class OpenWindow {
  private:
   Toolkit& toolkit_;
   wxWeakRef<MainWindow> window_;
+  wxSize painted_;  ///< of the canvas, when it was painted last
 };
+
+/// The piece in the open event.
+inline const PlacedPiece& piece(OpenWindow& window, const std::string& id) {
+  const PlacedPiece* placed = find_piece(window->document()->event(), id);
+  REQUIRE(placed != nullptr);
+  return *placed;
+}
+
+/// Tells the control's handlers what the control itself tells of once a user has done this to it.
+inline void tell(wxWindow& control, wxEventType type) {
+  wxCommandEvent event(type, control.GetId());
+  event.SetEventObject(&control);
+  control.ProcessWindowEvent(event);
+}
 
 }  // namespace quadrille

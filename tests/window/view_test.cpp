@@ -1,4 +1,7 @@
 // Zoom, pan and fit of the canvas.
+#include "studio/window/canvas/canvas.hpp"
+#include "studio/window/commands/commands.hpp"
+#include "studio/window/job/document.hpp"
 #include "toolkit.hpp"
 
 namespace quadrille {

@@ -1,34 +1,21 @@
 // The window on a screen: what it shows is what takeoff counts, and what it edits is what is saved.
 #include <clocale>
 
+#include "by_hand.hpp"
+#include "studio/model/edits.hpp"
 #include "studio/takeoff/count.hpp"
-#include "studio/window/words.hpp"
-#include "studio/window/wx_text.hpp"
+#include "studio/window/canvas/canvas.hpp"
+#include "studio/window/commands/commands.hpp"
+#include "studio/window/job/document.hpp"
+#include "studio/window/job/study.hpp"
+#include "studio/window/panels/outline.hpp"
+#include "studio/window/panels/totals_panel.hpp"
+#include "studio/window/toolkit/words.hpp"
+#include "studio/window/toolkit/wx_text.hpp"
 #include "toolkit.hpp"
 
 namespace quadrille {
 namespace {
-
-double place_of(const Event& event, std::string_view id) {
-  const PlacedPiece* piece = find_piece(event, id);
-  REQUIRE(piece != nullptr);
-  return piece->x_m;
-}
-
-/// A balloon of the piece, in pixels of the canvas: somewhere to take hold of it.
-wxPoint grip_of(Canvas& canvas, const std::string& id) {
-  REQUIRE(canvas.scene());
-  const Scene& scene = *canvas.scene();
-  // The nearest balloon is the last painted, so that no other lies over its centre.
-  for (auto item = scene.items.rbegin(); item != scene.items.rend(); ++item)
-    if (const auto* balloon = std::get_if<SceneBalloon>(&item->shape))
-      if (scene.pieces[balloon->piece].id == id) {
-        const Point2 at = canvas.view().to_pixels(balloon->x_m, balloon->z_m);
-        if (canvas.paper().Contains(wxRound(at.x), wxRound(at.y))) return {wxRound(at.x), wxRound(at.y)};
-      }
-  FAIL("the piece has no balloon on the paper");
-  return {};
-}
 
 /// Takes hold of the piece and moves it by `right_px`; the button stays down.
 void drag(OpenWindow& window, const std::string& id, int right_px) {
@@ -90,8 +77,8 @@ TEST_CASE("the outline lists areas and pieces with their counts and remarks, and
   REQUIRE(areas.size() == 2);
   REQUIRE(areas[0].pieces.size() == 2);
   CHECK(areas[0].pieces[0].name == "Door arch");
-  CHECK(areas[1].pieces[0].balloons == "36");  // as the event's file says of its last build
-  CHECK(areas[1].pieces[0].remarks == "1 warning");
+  CHECK(areas[1].pieces[0].balloons == "36");                   // as the event's file says of its last build
+  CHECK(areas[1].pieces[0].remarks == "1 problem, 1 warning");  // no type, so no price
 
   Canvas& canvas = window->canvas();
   const wxPoint grip = grip_of(canvas, "p2");

@@ -1,12 +1,12 @@
 // The background worker without a window.
-#include "studio/window/worker.hpp"
+#include "studio/window/job/worker.hpp"
 
 #include <condition_variable>
 #include <mutex>
 #include <vector>
 
 #include "scratch.hpp"
-#include "studio/window/document.hpp"
+#include "studio/window/job/document.hpp"
 
 namespace quadrille {
 namespace {
@@ -51,7 +51,7 @@ SearchPlan plan_with(std::vector<std::filesystem::path> folders) {
 }
 
 Question question(std::uint64_t revision) {
-  return {revision, harvest_event(), std::make_shared<const LoadedPalettes>(), {}};
+  return {revision, harvest_event(), std::make_shared<const LoadedPalettes>(), nullptr, {}, "2027-06-01"};
 }
 
 const auto pieces = std::filesystem::path(QUADRILLE_BINARY_DIR) / "pieces";
@@ -67,7 +67,7 @@ TEST_CASE("the worker finds the piece types, then studies what it is asked") {
   const Study& study = *answers.studies()[0];
   CHECK(study.revision == 7);
   CHECK(study.built.size() == 2);  // the third is of a type that nobody has
-  CHECK(study.count.pieces.size() == 3);
+  CHECK(study.order.count.pieces.size() == 3);
 }
 
 TEST_CASE("of many questions the last is always answered, and in rising order") {

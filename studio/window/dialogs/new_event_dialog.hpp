@@ -1,0 +1,56 @@
+// The short question sheet that a new event begins with.
+#pragma once
+
+#include <wx/checkbox.h>
+#include <wx/choice.h>
+#include <wx/datectrl.h>
+#include <wx/dialog.h>
+#include <wx/radiobox.h>
+#include <wx/stattext.h>
+#include <wx/textctrl.h>
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "studio/files/palette_file.hpp"
+#include "studio/host/piece_type.hpp"
+#include "studio/model/new_event.hpp"
+
+namespace quadrille {
+
+class NewEventDialog : public wxDialog {
+ public:
+  /// `types` may be null while they are still being looked for: then no first piece is offered.
+  NewEventDialog(wxWindow* parent, std::shared_ptr<const LoadedPalettes> palettes,
+                 std::shared_ptr<const PieceTypes> types);
+
+  /// What was answered; nothing where the width cannot be read: the dialog says so and stays open.
+  std::optional<NewEventAnswers> answers() const;
+
+  wxTextCtrl& title_field() { return *title_; }
+  wxTextCtrl& width_field() { return *width_; }
+  wxRadioBox& surroundings() { return *surroundings_; }
+  wxChoice& first_piece() { return *first_; }
+  wxChoice& palette() { return *palette_; }
+  const std::vector<wxChoice*>& colours() const { return colours_; }
+  wxString fault() const { return fault_->GetLabel(); }
+
+ private:
+  void show_colours();
+  Units units() const;
+  std::optional<double> width_m() const;
+  bool check();
+
+  std::shared_ptr<const LoadedPalettes> palettes_;
+  std::shared_ptr<const PieceTypes> types_;
+  wxTextCtrl *title_, *width_;
+  wxDatePickerCtrl* date_;
+  wxCheckBox* date_known_;
+  wxRadioBox *surroundings_, *units_;
+  wxChoice *palette_, *first_;
+  std::vector<wxChoice*> colours_;
+  wxStaticText* fault_;
+};
+
+}  // namespace quadrille

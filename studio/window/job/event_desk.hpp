@@ -1,0 +1,44 @@
+// What a part of the window sees of the open event, and how it changes it. The main window is the one desk there is.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+#include "studio/form/slot_fields.hpp"
+#include "studio/model/event.hpp"
+#include "studio/model/palette.hpp"
+
+namespace quadrille {
+
+class EventDesk {
+ public:
+  /// The open event. Only while area() is not null.
+  virtual const Event& event() const = 0;
+  /// The area that is shown; null: no event is open, or it has no area.
+  virtual const Area* area() const = 0;
+  /// Those that the event's colours are looked up in.
+  virtual const std::vector<Palette>& palettes() const = 0;
+  /// True where an event is open that may be changed; otherwise the status line says why not.
+  virtual bool may_edit_event() = 0;
+  /// As may_edit_event, without a word.
+  virtual bool can_edit() const = 0;
+  /// Makes `event` the present one, as a step of that name.
+  virtual void commit(const std::string& name, Event event) = 0;
+  /// As commit, but within one step until settle() ends it.
+  virtual void amend(const std::string& name, Event event) = 0;
+  virtual void settle() = 0;
+  /// In the status line, until something else is told there.
+  virtual void say(const std::string& sentence) = 0;
+  /// The piece that was selected last, or null.
+  virtual const PlacedPiece* lead_piece() const = 0;
+  /// Its colour slots; none where it may not be changed.
+  virtual std::vector<SlotField> lead_slots() const = 0;
+  /// Gives its slot (0 = A) this colour, as a step.
+  virtual void colour_lead(std::size_t slot, const ColourReference& colour) = 0;
+
+ protected:
+  ~EventDesk() = default;
+};
+
+}  // namespace quadrille

@@ -1,0 +1,69 @@
+// The event as the parts of the window have it.
+#include <utility>
+
+#include "studio/arrange/selection.hpp"
+#include "studio/form/colour_choices.hpp"
+#include "studio/host/piece_type.hpp"
+#include "studio/model/edits.hpp"
+#include "studio/window/job/document.hpp"
+#include "studio/window/main_window.hpp"
+#include "studio/window/toolkit/wx_text.hpp"
+
+namespace quadrille {
+
+const Event& MainWindow::event() const { return document_->event(); }
+
+const Area* MainWindow::area() const {
+  if (!document_) return nullptr;
+  for (const auto& area : document_->event().areas)
+    if (area->id == area_) return &*area;
+  return nullptr;
+}
+
+const std::vector<Palette>& MainWindow::palettes() const { return document_->palettes()->palettes; }
+
+bool MainWindow::may_edit_event() {
+  if (!document_) return false;
+  if (document_->read_only()) say("This event was written by a newer version and can only be looked at.");
+  return !document_->read_only();
+}
+
+bool MainWindow::can_edit() const { return document_ && !document_->read_only(); }
+
+void MainWindow::commit(const std::string& name, Event event) {
+  document_->edit().commit(name, std::move(event));
+  event_changed();
+}
+
+void MainWindow::amend(const std::string& name, Event event) {
+  document_->edit().amend(name, std::move(event));
+  event_changed();
+}
+
+void MainWindow::settle() {
+  document_->edit().settle();
+  show_state();
+}
+
+void MainWindow::say(const std::string& sentence) {
+  const wxString text = shown(sentence);
+  if (GetStatusBar()->GetStatusText() != text) SetStatusText(text);
+}
+
+const PlacedPiece* MainWindow::lead_piece() const {
+  return document_ ? find_piece(document_->event(), lead()) : nullptr;
+}
+
+std::vector<SlotField> MainWindow::lead_slots() const {
+  if (lead_piece() == nullptr || !types_ || !can_edit()) return {};
+  return slot_fields(document_->event(), {lead()}, types_->tables(), last_built());
+}
+
+void MainWindow::colour_lead(std::size_t slot, const ColourReference& colour) {
+  if (lead_piece() == nullptr || !may_edit_event()) return;
+  const PieceIds lead_alone{lead()};
+  const std::string name = step_name("Colour", document_->event(), lead_alone);
+  commit(name, with_chosen_colour(document_->event(), lead_alone, slot, colour));
+}
+
+}  // namespace quadrille

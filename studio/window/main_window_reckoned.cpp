@@ -1,0 +1,54 @@
+// The pages Day plan and Quote: what is shown on them, and giving a quote.
+#include <utility>
+
+#include "studio/files/house_place.hpp"
+#include "studio/quote/issue.hpp"
+#include "studio/quote/quote_findings.hpp"
+#include "studio/window/dialogs/issue_dialog.hpp"
+#include "studio/window/job/document.hpp"
+#include "studio/window/job/study.hpp"
+#include "studio/window/main_window.hpp"
+#include "studio/window/panels/plan_panel.hpp"
+#include "studio/window/panels/quote_panel.hpp"
+#include "studio/window/toolkit/wx_text.hpp"
+
+namespace quadrille {
+
+/// What the worker is asked about the event as it is now.
+Question MainWindow::question() const {
+  return {revision_, document_->event(), document_->palettes(), house_, document_->opened_findings(), today()};
+}
+
+void MainWindow::load_house() {
+  house_ =
+      std::make_shared<const LoadedHouse>(quadrille::load_house({}, document_ ? document_->event().currency : "USD"));
+}
+
+void MainWindow::make_reckoned_pages() {
+  plan_ = new PlanPanel(strip_);
+  quote_ = new QuotePanel(strip_, [this] { ask_and_issue(); });
+  strip_->AddPage(plan_, "Day plan");
+  strip_->AddPage(quote_, "Quote");
+}
+
+void MainWindow::show_reckoned() {
+  plan_->show(study_);
+  quote_->show(study_.get(), document_ && !document_->read_only());
+}
+
+void MainWindow::ask_and_issue() {
+  if (!document_ || !study_ || updating()) return;
+  const Quote& quote = study_->quoted.quote;
+  IssueDialog dialog(this, print_money(quote.total_minor, quote.currency), today(),
+                     study_->house->house.pricing.valid_days);
+  if (dialog.ShowModal() == wxID_OK) issue_quote(dialog.date(), dialog.number());
+}
+
+bool MainWindow::issue_quote(const std::string& date, const std::string& number) {
+  if (!document_ || document_->read_only() || !study_ || updating() || !may_be_issued(study_->quoted)) return false;
+  commit("Issue quote", issue(document_->event(), study_->quoted, study_->house->house, study_->figures, number, date));
+  SetStatusText(shown("The quote was issued; it is kept when the event is saved."));
+  return true;
+}
+
+}  // namespace quadrille
