@@ -1,5 +1,5 @@
 // How reading and saving events grows with what they keep, beside tinyxml2 parsing and printing the same bytes in the
-// same run. Looking for each kept thing from the start of the file once made this grow with the square of their number.
+// same run, and how soon monstrous files are refused. Looking for each kept thing from the start of the file once made this grow with the square of their number.
 #include <tinyxml2.h>
 
 #include <algorithm>
@@ -52,6 +52,19 @@ double parse_and_print(const std::string& bytes) {
   });
 }
 
+/// How soon 200 MB of the same, over and over, are refused.
+void refuse_monsters() {
+  std::printf("\n%9s %10s   200 MB refused\n", "of", "seconds");
+  for (const std::string repeated : {"<a>", "<a/>", "&", "<!", "<!---->", "</", "a", "\n"}) {
+    std::string bytes = "<event xmlns=\"urn:quadrille:event:1\">";
+    while (bytes.size() < 200'000'000) bytes += repeated;
+    const auto start = std::chrono::steady_clock::now();
+    if (read_event(std::move(bytes), "f").error.empty()) std::puts("it was read");
+    const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    std::printf("%9s %10.4f\n", repeated == "\n" ? "line ends" : repeated.c_str(), seconds);
+  }
+}
+
 }  // namespace
 
 int main() {
@@ -65,5 +78,6 @@ int main() {
                 seconds / floor);
     last_seconds = seconds, last_elements = elements;
   }
+  refuse_monsters();
   return 0;
 }

@@ -1,9 +1,12 @@
 // The frame analysis on a dressed arch of 60 elements and 4 lines: one step of Newton's method, one direction and one gust
-// from nothing and from a neighbouring gust, beside the time CalculiX takes for the same frame as a process of its own.
+// from nothing and from a neighbouring gust, all directions of the whole piece in a gust and its limit gust, beside the
+// time CalculiX takes for one direction and one gust of the same frame as a process of its own.
 #include <benchmark/benchmark.h>
 
 #include <cmath>
+#include <string_view>
 
+#include "studio/standing/gust_limit.hpp"
 #include "studio/statics/assembly.hpp"
 #include "studio/statics/stiffness.hpp"
 #include "tests/statics/ccx_deck.hpp"
@@ -104,8 +107,74 @@ void stress_free_in_calculix(benchmark::State& state) {
   state.counters["crown_m"] = found->shifts.at(30).norm();
 }
 
+/// The same rod as a piece, in fours of 0.25 m on two plates, with its four lines to stakes on grass.
+struct DressedPiece {
+  Event event;
+  Area area;
+  PlacedPiece placed;
+  Piece piece;
+
+  DressedPiece() {
+    area.site.surroundings = Surroundings::outdoors;
+    area.site.ground = Ground::grass;
+    const Dressed dressed(Rest::straight);
+    piece.frame.nodes = dressed.model.nodes;
+    for (std::uint32_t i = 0; i < 60; ++i) {
+      piece.frame.members.push_back({i, i + 1, Joint::rigid, Rest::straight, 0.012, 0, 40e9, 2000, 800e6});
+      const Vec3 middle = (piece.frame.nodes[i] + piece.frame.nodes[i + 1]) / 2;
+      const Vec3 outward = Vec3(middle.x(), 0, middle.z()).normalized();
+      for (const Vec3& side : {outward, Vec3(-outward), Vec3(0, 1, 0), Vec3(0, -1, 0)}) {
+        Balloon balloon;
+        balloon.centre = middle + 0.14 * side;
+        balloon.diameter_m = 0.25;
+        balloon.nominal_in = 11;
+        piece.balloons.push_back(balloon);
+      }
+    }
+    for (const std::uint32_t node : {0u, 60u}) {
+      Support plate;
+      plate.node = node;
+      plate.width_m = plate.depth_m = 0.5;
+      plate.own_mass_kg = 5;
+      plate.ballast_kg = 40;
+      piece.supports.push_back(plate);
+    }
+    for (const TiePurpose purpose : {TiePurpose::front, TiePurpose::back})
+      for (const std::uint32_t node : {25u, 35u}) {
+        TiePoint tie;
+        tie.node = node;
+        tie.point = piece.frame.nodes[node];
+        tie.purpose = purpose;
+        piece.tie_points.push_back(tie);
+      }
+    for (const char* tie : {"front-1", "front-2", "back-1", "back-2"}) {
+      SecuringLine line;
+      line.tie = tie;
+      line.x_m = std::string_view(tie).ends_with("1") ? -1 : 1;
+      line.y_m = std::string_view(tie).starts_with("front") ? -1.8 : 1.8;
+      placed.lines.push_back(line);
+    }
+  }
+};
+
+/// All 16 directions in a gust, and the limit gust with what governs it: what is asked about each piece.
+void all_directions_and_the_limit(benchmark::State& state) {
+  const DressedPiece dressed;
+  StandingCase::AllRound round;
+  GustLimit limit;
+  for (auto _ : state) {
+    StandingCase its(dressed.event, dressed.area, dressed.placed, dressed.piece);
+    if (!its.faults().empty()) state.SkipWithError(its.faults().front().c_str());
+    limit = limit_of(its);
+    round = its.all_round(4);
+  }
+  state.counters["limit_m_s"] = limit.gust_m_s;
+  state.counters["used_at_4_m_s"] = round.worst.utilisation();
+}
+
 }  // namespace
 
+BENCHMARK(all_directions_and_the_limit)->Unit(benchmark::kMillisecond);
 BENCHMARK(one_newton_step)->Unit(benchmark::kMillisecond);
 BENCHMARK(from_nothing)->Unit(benchmark::kMillisecond);
 BENCHMARK(from_a_neighbouring_gust)->Unit(benchmark::kMillisecond);

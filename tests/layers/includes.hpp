@@ -63,6 +63,7 @@ inline std::string library_of(std::string_view header) {
                                                                                  {"boost/math/", "Boost.Math"},
                                                                                  {"CLI/", "CLI11"},
                                                                                  {"nlohmann/", "nlohmann-json"},
+                                                                                 {"xlsxwriter", "libxlsxwriter"},
                                                                                  {"Eigen/", "Eigen"},
                                                                                  {"eigen3/", "Eigen"},
                                                                                  {"unsupported/Eigen/", "Eigen"},
