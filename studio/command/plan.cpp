@@ -85,14 +85,14 @@ void print_text(const DayPlan& plan, const PreparedEvent& prepared, std::ostream
       const PlannedTask& planned = plan.tasks[i];
       end = std::max(end, planned.end.second);
       rows.push_back({print_moment(planned.start), print_moment(planned.end), print_people(planned), planned.task.text,
-                      short_place_in(planned, event), planned.critical ? "" : std::to_string(planned.slack_s / 60)});
+                      short_place_in(planned, event), print_slack(planned)});
     }
     out << '\n'
         << name << ", " << print_duration(end - begin) << '\n'
         << print_table({"from", "to", "who", "what", "where", "slack"}, with_folded(with_folded(rows, 3, 40), 4, 20),
                        {Align::right, Align::right, Align::left, Align::left, Align::left, Align::right});
   }
-  out << "\nSlack: the minutes that it may take longer without anything ending later.\n";
+  out << "\nSlack: how much longer it may take without anything ending later.\n";
   for (const std::string& line : folded(work_in_words(plan), 96)) out << line << '\n';
   out << print_house(prepared.house) << '\n';
 }

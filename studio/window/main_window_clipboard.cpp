@@ -83,7 +83,8 @@ void MainWindow::paste() {
   if (pointing_) where = FloorPlace{rounded_place(pointing_->x, document_->event().units), middle_of(*cut).y_m};
   Pasted pasted = with_pasted(document_->event(), area_, *cut, where);
   const std::string words = words_of(pasted);
-  commit(step_name("Paste", pasted.event, pasted.ids), std::move(pasted.event));
+  const std::string name = step_name("Paste", pasted.event, pasted.ids);
+  commit(name, std::move(pasted.event));
   select(area_, pasted.ids);
   if (!words.empty()) info_->ShowMessage(shown(words), wxICON_WARNING);
 }

@@ -1,5 +1,6 @@
 // What menus and keys do, and the edits that the canvas asks for.
 #include <wx/aboutdlg.h>
+#include <wx/generic/aboutdlgg.h>
 #include <wx/utils.h>
 
 #include <algorithm>
@@ -217,7 +218,7 @@ void MainWindow::show_about() {
       "\nFigures are a planning aid, no engineering certificate: local code, the venue's rules and a licensed "
       "professional decide.";
   about.SetDescription(text);
-  wxAboutBox(about, this);
+  wxGenericAboutDialog(about, this).ShowModal();
 }
 
 }  // namespace quadrille

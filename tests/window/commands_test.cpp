@@ -1,5 +1,4 @@
 // Every command of the menus does something that can be seen, and none can bring the window down.
-#include <wx/dynlib.h>
 #include <wx/statusbr.h>
 
 #include <map>
@@ -47,25 +46,6 @@ std::map<int, std::string> commands_of(const wxMenuBar& bar) {
   return commands;
 }
 
-/// Whether the box about the program is on the screen: a native window, which the toolkit does not list.
-bool about_box_is_shown() {
-  const auto find = [](const char* symbol) {
-    return wxDynamicLibrary::RawGetSymbol(wxDynamicLibrary::GetProgramHandle(), symbol);
-  };
-  const auto toplevels = reinterpret_cast<void* (*)()>(find("gtk_window_list_toplevels"));
-  const auto nth = reinterpret_cast<void* (*)(void*, unsigned int)>(find("g_list_nth_data"));
-  const auto free_list = reinterpret_cast<void (*)(void*)>(find("g_list_free"));
-  const auto type_of = reinterpret_cast<const char* (*)(void*)>(find("g_type_name_from_instance"));
-  const auto is_visible = reinterpret_cast<int (*)(void*)>(find("gtk_widget_get_visible"));
-  REQUIRE((toplevels && nth && free_list && type_of && is_visible));
-  void* const all = toplevels();
-  bool found = false;
-  for (unsigned int i = 0; void* const one = nth(all, i); ++i)
-    if (std::string(type_of(one)) == "GtkAboutDialog" && is_visible(one) != 0) found = true;
-  free_list(all);
-  return found;
-}
-
 /// What is off in the menus as prepare() leaves the window, since it asks for more than one arch, a path, a photo, a hidden
 /// piece, an area before, or lines; the tests of those see to it.
 bool is_off_here(int id) {
@@ -90,12 +70,11 @@ struct Seen {
   const wxWindow* focus = nullptr;
   std::optional<double> figure_m;
   std::optional<HandleName> handle;
-  bool about = false;
   bool operator==(const Seen& other) const {
     return event == other.event && file == other.file && pieces == other.pieces && area == other.area &&
            status == other.status && title == other.title && zoom == other.zoom && origin.x == other.origin.x &&
            origin.y == other.origin.y && ticked == other.ticked && focus == other.focus && figure_m == other.figure_m &&
-           handle == other.handle && about == other.about;
+           handle == other.handle;
   }
 };
 
@@ -115,7 +94,6 @@ Seen look(OpenWindow& window) {
   seen.focus = wxWindow::FindFocus();
   seen.figure_m = window->canvas().figure_x_m();
   seen.handle = window->canvas().focused_handle();
-  seen.about = about_box_is_shown();
   return seen;
 }
 

@@ -41,7 +41,7 @@ TEST_CASE("the day plan lists every task with its clock, and the chart has the n
   for (std::size_t i = 0; i < rows.size(); ++i) {
     CHECK(text_of(rows[i].cells[1]) == print_moment(plan.tasks[i].start));
     CHECK(text_of(rows[i].cells[4]) == plan.tasks[i].task.text);
-    CHECK((text_of(rows[i].cells[6]) == "critical") == plan.tasks[i].critical);
+    CHECK((text_of(rows[i].cells[6]) == "none") == plan.tasks[i].critical);
   }
   CHECK(window->plan().headline().StartsWith("Crew of 2; at the venue from "));
   CHECK(window->plan().headline().Contains("to be ready by 11:00"));

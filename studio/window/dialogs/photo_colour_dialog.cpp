@@ -10,8 +10,8 @@
 
 #include "sdk/number.hpp"
 #include "studio/colour/difference.hpp"
+#include "studio/form/colour_choices.hpp"
 #include "studio/window/toolkit/accessible_name.hpp"
-#include "studio/window/toolkit/words.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
@@ -25,7 +25,7 @@ wxColour screen_colour(const Ink& ink) {
 TableRow row_of(const NearColour& near, std::span<const Palette> palettes) {
   const Colour* const colour = find_colour(palettes, near.reference);
   TableRow row;
-  row.cells = {shown(near.name), colour ? shown(std::string(finish_text(colour->finish))) : wxString(),
+  row.cells = {shown(near.name), colour ? shown(std::string(finish_in_words(colour->finish))) : wxString(),
                shown(near.palette_name), shown(std::string(difference_in_words(near.difference))),
                shown(print_fixed(near.difference, 1))};
   if (colour) row.swatch = make_swatch(wxColour(colour->red, colour->green, colour->blue));

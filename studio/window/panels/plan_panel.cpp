@@ -34,9 +34,8 @@ double set_below_each_other(const std::vector<Block>& blocks, double width, Mark
 }
 
 TableRow row_of(std::size_t number, const PlannedTask& planned, const Event& event) {
-  const std::string slack = planned.critical ? "critical" : std::to_string(planned.slack_s / 60) + " min";
   return {{shown(std::to_string(number)), shown(print_moment(planned.start)), shown(print_moment(planned.end)),
-           shown(print_people(planned)), shown(planned.task.text), shown(place_in(planned, event)), shown(slack)},
+           shown(print_people(planned)), shown(planned.task.text), shown(place_in(planned, event)), shown(print_slack(planned))},
           {},
           ""};
 }

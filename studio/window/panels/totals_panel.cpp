@@ -4,9 +4,9 @@
 #include <wx/sizer.h>
 #include <wx/splitter.h>
 
+#include "studio/form/colour_choices.hpp"
 #include "studio/takeoff/print.hpp"
 #include "studio/window/toolkit/table.hpp"
-#include "studio/window/toolkit/words.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
@@ -17,7 +17,7 @@ TableRow row_of(const BalloonLine& line, const Study& study) {
   const auto number = [](std::int64_t n) { return shown(std::to_string(n)); };
   TableRow row;
   row.cells = {shown(line.colour_name),
-               colour ? shown(std::string(finish_text(colour->finish))) : wxString(),
+               colour ? shown(std::string(finish_in_words(colour->finish))) : wxString(),
                shown(print_nominal(line.nominal_in)),
                shown(print_inflated(line.inflated_m, lengths_in(study.event.units))),
                number(line.used),

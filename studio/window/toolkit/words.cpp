@@ -1,12 +1,9 @@
 // Words for values.
 #include "studio/window/toolkit/words.hpp"
 
-#include "studio/form/colour_choices.hpp"
 #include "studio/model/finding_words.hpp"
 
 namespace quadrille {
-
-std::string_view finish_text(Finish finish) { return finish_in_words(finish); }
 
 std::string_view weight_text(Weight weight) {
   switch (weight) {

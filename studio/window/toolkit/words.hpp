@@ -6,11 +6,9 @@
 
 #include "studio/model/event.hpp"
 #include "studio/model/finding.hpp"
-#include "studio/model/palette.hpp"
 
 namespace quadrille {
 
-std::string_view finish_text(Finish finish);
 /// "Problem", "Warning", "Note".
 std::string_view weight_text(Weight weight);
 /// "Garden entrance, Welcome arch"; "Whole event" where it names neither.
