@@ -10,13 +10,14 @@
 #include <vector>
 
 #include "sdk/number.hpp"
+#include "tests/places.hpp"
 
 namespace quadrille {
 
 class ReferenceTable {
  public:
   explicit ReferenceTable(const std::string& name) {
-    std::ifstream file(std::string(QUADRILLE_SOURCE_DIR "/tests/reference/") + name);
+    std::ifstream file(source_place("tests/reference/") + name);
     std::string line;
     REQUIRE_MESSAGE(std::getline(file, line), name, " is missing");
     REQUIRE_MESSAGE(line.starts_with("# source: "), name, " does not say its source");

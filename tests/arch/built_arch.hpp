@@ -10,11 +10,12 @@
 
 #include "studio/host/builder.hpp"
 #include "studio/host/discovery.hpp"
+#include "tests/places.hpp"
 
 namespace quadrille {
 
 inline const PieceType& arch_type() {
-  static const PieceTypes found = find_piece_types({{QUADRILLE_BINARY_DIR "/pieces"}, std::nullopt, false});
+  static const PieceTypes found = find_piece_types({{build_place("pieces")}, std::nullopt, false});
   REQUIRE(found.find("arch") != nullptr);
   return *found.find("arch");
 }

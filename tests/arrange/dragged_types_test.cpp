@@ -2,6 +2,7 @@
 #include "studio/arrange/handles.hpp"
 #include "studio/host/builder.hpp"
 #include "studio/host/discovery.hpp"
+#include "tests/places.hpp"
 #include "venue.hpp"
 
 using namespace quadrille;
@@ -10,7 +11,7 @@ using namespace quadrille::testing;
 namespace {
 
 const PieceTypes& types_here() {
-  static const PieceTypes found = find_piece_types({{QUADRILLE_BINARY_DIR "/pieces"}, std::nullopt, false});
+  static const PieceTypes found = find_piece_types({{build_place("pieces")}, std::nullopt, false});
   return found;
 }
 

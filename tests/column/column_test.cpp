@@ -13,13 +13,14 @@
 #include "sdk/overlap.hpp"
 #include "studio/host/builder.hpp"
 #include "studio/host/discovery.hpp"
+#include "tests/places.hpp"
 
 using namespace quadrille;
 
 namespace {
 
 const PieceType& column_type() {
-  static const PieceTypes found = find_piece_types({{QUADRILLE_BINARY_DIR "/pieces"}, std::nullopt, false});
+  static const PieceTypes found = find_piece_types({{build_place("pieces")}, std::nullopt, false});
   REQUIRE(found.find("column") != nullptr);
   return *found.find("column");
 }

@@ -6,6 +6,7 @@
 #include "csv_rows.hpp"
 #include "has_word.hpp"
 #include "scene.hpp"
+#include "tests/places.hpp"
 
 namespace quadrille {
 namespace {
@@ -115,11 +116,11 @@ TEST_CASE("the screen, JSON and CSV say the same") {
 TEST_CASE("nothing that count, plan and quote print is wider than 100 columns") {
   const Folder folder;
   auto environment = environment_in(folder);
-  environment["QUADRILLE_PALETTES_PATH"] = QUADRILLE_SOURCE_DIR "/palettes";
+  environment["QUADRILLE_PALETTES_PATH"] = source_place("palettes");
   for (const char* verb : {"count", "plan", "quote"})
     for (const char* name : {"lantern-fair", "orchard-supper", "midwinter-ball"}) {
       if (sanitized && name != std::string_view("lantern-fair")) continue;
-      const std::string event = std::string(QUADRILLE_SOURCE_DIR "/examples/") + name + ".quadrille";
+      const std::string event = source_place("examples/") + name + ".quadrille";
       const Ran outcome = run_in(folder, quadrille_program, {verb, event}, environment);
       CAPTURE(outcome.err);
       CHECK(outcome.exit == 0);

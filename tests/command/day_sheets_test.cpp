@@ -10,6 +10,7 @@
 #include "studio/standing/level_words.hpp"
 #include "studio/standing/site_words.hpp"
 #include "studio/takeoff/print.hpp"
+#include "tests/places.hpp"
 
 namespace quadrille {
 namespace {
@@ -34,7 +35,7 @@ std::vector<Example> examples() {
 class OnExamples {
  public:
   OnExamples() : environment_(environment_in(folder_)) {
-    environment_["QUADRILLE_PALETTES_PATH"] = QUADRILLE_SOURCE_DIR "/palettes";
+    environment_["QUADRILLE_PALETTES_PATH"] = source_place("palettes");
   }
   Json json(const char* verb, const Example& example, const std::vector<std::string>& more = {}) const {
     std::vector<std::string> words{verb, file(example), "--json"};
@@ -55,7 +56,7 @@ class OnExamples {
 
  private:
   static std::string file(const Example& example) {
-    return std::string(QUADRILLE_SOURCE_DIR "/examples/") + example.name + ".quadrille";
+    return source_place("examples/") + example.name + ".quadrille";
   }
   Folder folder_;
   Environment environment_;

@@ -7,6 +7,7 @@
 #include "has_word.hpp"
 #include "program.hpp"
 #include "sdk/number.hpp"
+#include "tests/places.hpp"
 
 namespace quadrille {
 namespace {
@@ -15,9 +16,9 @@ using Json = nlohmann::json;
 
 /// All of them; with the sanitizers the smallest.
 std::vector<std::string> example_files() {
-  if (sanitized) return {QUADRILLE_SOURCE_DIR "/examples/lantern-fair.quadrille"};
+  if (sanitized) return {source_place("examples/lantern-fair.quadrille")};
   std::vector<std::string> files;
-  for (const auto& entry : std::filesystem::directory_iterator(QUADRILLE_SOURCE_DIR "/examples"))
+  for (const auto& entry : std::filesystem::directory_iterator(source_place("examples")))
     if (entry.path().extension() == ".quadrille") files.push_back(entry.path().string());
   return files;
 }
@@ -25,7 +26,7 @@ std::vector<std::string> example_files() {
 TEST_CASE("every example is without problems, and its totals are the sums of its pieces") {
   const Folder folder;
   auto environment = environment_in(folder);
-  environment["QUADRILLE_PALETTES_PATH"] = QUADRILLE_SOURCE_DIR "/palettes";
+  environment["QUADRILLE_PALETTES_PATH"] = source_place("palettes");
   const auto files = example_files();
   CHECK_FALSE(files.empty());
   for (const std::string& file : files) {
@@ -54,8 +55,8 @@ TEST_CASE("one example dresses a whole venue: of how many pieces and balloons no
           doctest::skip(sanitized)) {
   const Folder folder;
   auto environment = environment_in(folder);
-  environment["QUADRILLE_PALETTES_PATH"] = QUADRILLE_SOURCE_DIR "/palettes";
-  const std::string venue = QUADRILLE_SOURCE_DIR "/examples/midwinter-ball.quadrille";
+  environment["QUADRILLE_PALETTES_PATH"] = source_place("palettes");
+  const std::string venue = source_place("examples/midwinter-ball.quadrille");
   const Ran counted = run_in(folder, quadrille_program, {"count", venue, "--json"}, environment);
   REQUIRE(counted.exit == 0);
   const Json json = Json::parse(counted.out);
@@ -66,7 +67,7 @@ TEST_CASE("one example dresses a whole venue: of how many pieces and balloons no
 TEST_CASE("the drawing of every example holds the counts and supplies that count prints") {
   const Folder folder;
   auto environment = environment_in(folder);
-  environment["QUADRILLE_PALETTES_PATH"] = QUADRILLE_SOURCE_DIR "/palettes";
+  environment["QUADRILLE_PALETTES_PATH"] = source_place("palettes");
   for (const std::string& file : example_files()) {
     CAPTURE(file);
     const Ran counted = run_in(folder, quadrille_program, {"count", file, "--json"}, environment);

@@ -6,6 +6,7 @@
 
 #include "scene.hpp"
 #include "studio/command/run.hpp"
+#include "tests/places.hpp"
 
 namespace quadrille {
 namespace {
@@ -54,7 +55,7 @@ TEST_CASE("a refused plugin file is listed with its reason") {
 
 TEST_CASE("--prove passes our arch and fails what is no plugin") {
   const Folder folder;
-  const Ran arch = quadrille_in(folder, {"pieces", "--prove", QUADRILLE_BINARY_DIR "/pieces/arch.so"});
+  const Ran arch = quadrille_in(folder, {"pieces", "--prove", build_place("pieces/arch.so")});
   CAPTURE(arch.out);
   CHECK(arch.exit == 0);
   CHECK(arch.out.find("pass  deterministic") != std::string::npos);

@@ -15,6 +15,7 @@
 #include <string_view>
 #include <vector>
 
+#include "tests/places.hpp"
 #include "tests/sanitized.hpp"
 
 namespace quadrille {
@@ -59,7 +60,7 @@ using Environment = std::map<std::string, std::string>;
 
 /// For builds with sanitizers.
 inline const std::string leaks_of_others =
-    "print_suppressions=0:suppressions=" QUADRILLE_SOURCE_DIR "/tests/command/leaks_of_others.txt";
+    "print_suppressions=0:suppressions=" + source_place("tests/command/leaks_of_others.txt");
 
 /// Home and state in `folder`, and the palettes of `folder`/palettes only.
 inline Environment environment_in(const Folder& folder) {
@@ -97,7 +98,7 @@ inline Ran run_in(const Folder& folder, const std::string& program, const std::v
   return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, out.empty() ? bytes_of(out_file) : "", bytes_of(err_file)};
 }
 
-inline const std::string quadrille_program = QUADRILLE_BINARY_DIR "/bin/quadrille";
+inline const std::string quadrille_program = build_place("bin/quadrille");
 
 inline Ran quadrille_in(const Folder& folder, const std::vector<std::string>& arguments) {
   return run_in(folder, quadrille_program, arguments, environment_in(folder));

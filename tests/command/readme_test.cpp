@@ -7,13 +7,14 @@
 #include <vector>
 
 #include "scene.hpp"
+#include "tests/places.hpp"
 
 namespace quadrille {
 namespace {
 
 namespace fs = std::filesystem;
 
-std::string readme() { return bytes_of(QUADRILLE_SOURCE_DIR "/README.md"); }
+std::string readme() { return bytes_of(source_place("README.md")); }
 
 /// What stands after each `begin`, up to the first of `ends`.
 std::vector<std::string> all_after(const std::string& text, std::string_view begin, std::string_view ends) {
@@ -27,8 +28,8 @@ std::vector<std::string> all_after(const std::string& text, std::string_view beg
 
 TEST_CASE("every command of the README runs as it is typed there" * doctest::skip(sanitized)) {
   const Folder folder;
-  fs::create_directory_symlink(QUADRILLE_SOURCE_DIR "/examples", folder.path() / "examples");
-  fs::create_directory_symlink(QUADRILLE_BINARY_DIR, folder.path() / "build");
+  fs::create_directory_symlink(source_place("examples"), folder.path() / "examples");
+  fs::create_directory_symlink(build_place(), folder.path() / "build");
   const auto lines = all_after(readme(), "    build/bin/quadrille ", "#\n");
   CHECK(lines.size() >= 6);
   for (const std::string& line : lines) {
@@ -61,7 +62,7 @@ TEST_CASE("pictures and files that the README names are there, and the pictures 
   REQUIRE(pictures.size() >= 1);
   for (const std::string& picture : pictures) {
     CAPTURE(picture);
-    const std::string bytes = bytes_of(QUADRILLE_SOURCE_DIR "/" + picture);
+    const std::string bytes = bytes_of(source_place(picture));
     CHECK(bytes.starts_with("\x89PNG\r\n\x1a\n"));  // Source: PNG specification (third edition), 5.2
     CHECK(bytes.size() < 150'000);
   }
@@ -70,7 +71,7 @@ TEST_CASE("pictures and files that the README names are there, and the pictures 
       while (named.ends_with('.')) named.pop_back();
       named.insert(0, folder);
       CAPTURE(named);
-      CHECK(fs::exists(QUADRILLE_SOURCE_DIR "/" + named));
+      CHECK(fs::exists(source_place(named)));
     }
 }
 

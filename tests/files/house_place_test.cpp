@@ -10,6 +10,7 @@
 
 #include "scratch.hpp"
 #include "studio/model/rates.hpp"
+#include "tests/places.hpp"
 
 using namespace quadrille;
 namespace fs = std::filesystem;
@@ -148,7 +149,7 @@ TEST_CASE("the first house makes its folders, for its owner alone") {
 }
 
 TEST_CASE("the invented decorator's house in the examples is whole, and fits the lantern fair") {
-  const fs::path examples = fs::path(QUADRILLE_SOURCE_DIR) / "examples";
+  const fs::path examples = source_place("examples");
   const LoadedHouse loaded = load_house(examples / "lantern-house.quadrille-house", "USD");
   CHECK(loaded.findings.empty());
   CHECK_FALSE(loaded.is_standard);

@@ -6,6 +6,7 @@
 
 #include "scratch.hpp"
 #include "studio/files/palette_file.hpp"
+#include "tests/places.hpp"
 
 using namespace quadrille;
 
@@ -16,7 +17,7 @@ std::string palette_with(const std::string& inside) {
          "currency=\"EUR\">\n" +
          inside + "\n</palette>\n";
 }
-const std::filesystem::path ours = std::filesystem::path(QUADRILLE_SOURCE_DIR) / "palettes";
+const std::filesystem::path ours = source_place("palettes");
 
 }  // namespace
 
@@ -52,7 +53,7 @@ TEST_CASE("a colour in capital digits, as graphics programs write it, was refuse
 }
 
 TEST_CASE("the palettes are found from the folder of the executable, as in an installed program") {
-  const auto folders = standard_palette_folders(std::string(QUADRILLE_BINARY_DIR) + "/bin/quadrille", {});
+  const auto folders = standard_palette_folders(build_place("bin/quadrille"), {});
   CHECK(load_palettes(folders).palettes.size() >= 2);
 }
 

@@ -8,13 +8,14 @@
 #include "studio/files/event_file.hpp"
 #include "studio/files/house_file.hpp"
 #include "studio/files/palette_file.hpp"
+#include "tests/places.hpp"
 
 using namespace quadrille;
 namespace fs = std::filesystem;
 
 namespace {
 
-const fs::path source = QUADRILLE_SOURCE_DIR;
+const fs::path source = source_place();
 
 bool has_xmllint() {
   if (std::system("xmllint --version >/dev/null 2>&1") == 0) return true;

@@ -11,6 +11,8 @@
 #include <string>
 #include <string_view>
 
+#include "tests/places.hpp"
+
 namespace quadrille {
 
 /// An empty folder, removed with all that is in it.
@@ -43,7 +45,7 @@ inline void put(const std::filesystem::path& path, std::string_view bytes) {
 }
 
 inline std::filesystem::path fixture(std::string_view name) {
-  return std::filesystem::path(QUADRILLE_SOURCE_DIR) / "tests" / "files" / "fixtures" / name;
+  return std::filesystem::path(source_place("tests/files/fixtures")) / name;
 }
 
 /// `text` with the first `from` replaced; the text must have it.

@@ -12,11 +12,12 @@
 #include "studio/model/conditions.hpp"
 #include "studio/model/edits.hpp"
 #include "studio/model/parameter.hpp"
+#include "tests/places.hpp"
 
 namespace quadrille::testing {
 
 inline const PieceTypes& types_here() {
-  static const PieceTypes found = find_piece_types({{QUADRILLE_BINARY_DIR "/pieces"}, std::nullopt, false});
+  static const PieceTypes found = find_piece_types({{build_place("pieces")}, std::nullopt, false});
   REQUIRE(found.types.size() >= 3);
   return found;
 }

@@ -11,11 +11,12 @@
 
 #include "studio/host/builder.hpp"
 #include "studio/host/discovery.hpp"
+#include "tests/places.hpp"
 
 namespace quadrille {
 
 inline const PieceType& garland_type() {
-  static const PieceTypes found = find_piece_types({{QUADRILLE_BINARY_DIR "/pieces"}, std::nullopt, false});
+  static const PieceTypes found = find_piece_types({{build_place("pieces")}, std::nullopt, false});
   REQUIRE(found.find("garland") != nullptr);
   return *found.find("garland");
 }

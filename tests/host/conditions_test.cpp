@@ -6,6 +6,7 @@
 #include "studio/model/conditions.hpp"
 #include "studio/model/piece_edits.hpp"
 #include "tests/host/fixture.hpp"
+#include "tests/places.hpp"
 
 using namespace quadrille;
 using namespace quadrille::testing;
@@ -14,7 +15,7 @@ namespace {
 
 const PieceTypes& types_here() {
   static const PieceTypes found =
-      find_piece_types({{std::filesystem::path(QUADRILLE_BINARY_DIR) / "pieces"}, {}, false});
+      find_piece_types({{build_place("pieces")}, {}, false});
   return found;
 }
 

@@ -3,6 +3,7 @@
 
 #include "studio/host/conformance.hpp"
 #include "tests/host/fixture.hpp"
+#include "tests/places.hpp"
 
 using namespace quadrille;
 using namespace quadrille::testing;
@@ -10,7 +11,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-PieceTypes types_of_this_build() { return find_piece_types({{fs::path(QUADRILLE_BINARY_DIR) / "pieces"}, {}, false}); }
+PieceTypes types_of_this_build() { return find_piece_types({{build_place("pieces")}, {}, false}); }
 
 }  // namespace
 
@@ -22,7 +23,7 @@ TEST_CASE("every folder of plugins gives at least one piece type, and none of th
   std::set<std::string> files;
   for (const PieceType& type : found.types) files.insert(type.file.stem().string());
   std::size_t folders = 0;
-  for (const auto& entry : fs::directory_iterator(fs::path(QUADRILLE_SOURCE_DIR) / "plugins")) {
+  for (const auto& entry : fs::directory_iterator(source_place("plugins"))) {
     if (!fs::exists(entry.path() / "CMakeLists.txt")) continue;
     ++folders;
     CAPTURE(entry.path().string());

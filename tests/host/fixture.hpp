@@ -16,6 +16,7 @@
 #include "studio/host/discovery.hpp"
 #include "studio/host/gate.hpp"
 #include "studio/model/event.hpp"
+#include "tests/places.hpp"
 
 namespace quadrille::testing {
 
@@ -58,7 +59,7 @@ class Environment {
 
 /// A plugin built for the tests.
 inline std::filesystem::path plugin(const std::string& name) {
-  return std::filesystem::path(TEST_PLUGINS) / (name + ".so");
+  return std::filesystem::path(build_place("tests/host/plugins")) / (name + ".so");
 }
 
 /// As a new file: some file systems write out at once what replaces an old one, which takes long.

@@ -14,6 +14,7 @@
 #include "studio/host/discovery.hpp"
 #include "studio/labour/day_plan.hpp"
 #include "studio/takeoff/count.hpp"
+#include "tests/places.hpp"
 
 namespace quadrille {
 
@@ -62,7 +63,7 @@ struct Job {
   House house;
 
   explicit Job(Event of, House with = standard_house()) : event(std::move(of)), house(std::move(with)) {
-    static const PieceTypes types = find_piece_types({{QUADRILLE_BINARY_DIR "/pieces"}, std::nullopt, false});
+    static const PieceTypes types = find_piece_types({{build_place("pieces")}, std::nullopt, false});
     EventBuilder builder(types);
     built = builder.build(event);
     for (const auto& [id, piece] : built) REQUIRE_MESSAGE(piece->status == Status::ok, id, " was not built");

@@ -10,13 +10,14 @@
 #include <vector>
 
 #include "layer_check.hpp"
+#include "tests/places.hpp"
 
 using namespace layers;
 namespace fs = std::filesystem;
 
 namespace {
 
-const fs::path root = QUADRILLE_SOURCE_DIR;
+const fs::path root = quadrille::source_place();
 
 std::string text_of(const fs::path& path) {
   std::ifstream file(path, std::ios::binary);

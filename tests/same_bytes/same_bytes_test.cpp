@@ -11,6 +11,7 @@
 #include "studio/host/builder.hpp"
 #include "studio/host/discovery.hpp"
 #include "tests/command/program.hpp"
+#include "tests/places.hpp"
 
 using namespace quadrille;
 
@@ -22,7 +23,7 @@ const PieceTypes& types_in(const std::string& folder) {
   return known != found.end() ? known->second
                               : found.emplace(folder, find_piece_types({{folder}, std::nullopt, false})).first->second;
 }
-const PieceTypes& these() { return types_in(QUADRILLE_BINARY_DIR "/pieces"); }
+const PieceTypes& these() { return types_in(build_place("pieces")); }
 const PieceTypes& others() { return types_in(OTHER_PIECES); }
 
 /// The defaults with every choice, and `drawn` sets in which half of the numbers and choices are other than standard.

@@ -8,6 +8,7 @@
 #include "sdk/random.hpp"
 #include "studio/model/securing.hpp"
 #include "studio/standing/share_out.hpp"
+#include "tests/places.hpp"
 #include "tests/standing/case_pieces.hpp"
 
 namespace quadrille {
@@ -53,7 +54,7 @@ inline std::pair<const char*, ValueMap> any_values(Random& random, std::uint64_t
 
 /// `count` pieces of the three types in turn, built on all threads. A piece that its type refuses is drawn again.
 inline std::vector<Piece> any_pieces(std::size_t count, std::uint64_t seed) {
-  const PieceTypes types = find_piece_types({{QUADRILLE_BINARY_DIR "/pieces"}, std::nullopt, false});
+  const PieceTypes types = find_piece_types({{build_place("pieces")}, std::nullopt, false});
   std::vector<Piece> pieces(count);
   share_out(count, [&](std::size_t i) {
     Random random(seed + i);

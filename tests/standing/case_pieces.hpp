@@ -11,12 +11,13 @@
 #include "studio/host/builder.hpp"
 #include "studio/host/discovery.hpp"
 #include "studio/model/event.hpp"
+#include "tests/places.hpp"
 
 namespace quadrille {
 
 /// A piece as its type builds it, through the plugin boundary.
 inline Piece built_of(const char* type, const ValueMap& values) {
-  static const PieceTypes found = find_piece_types({{QUADRILLE_BINARY_DIR "/pieces"}, std::nullopt, false});
+  static const PieceTypes found = find_piece_types({{build_place("pieces")}, std::nullopt, false});
   REQUIRE(found.find(type) != nullptr);
   const auto built = build_piece(*found.find(type), values);
   REQUIRE(built->status == Status::ok);

@@ -8,11 +8,13 @@
 #include <string>
 #include <vector>
 
+#include "tests/places.hpp"
+
 namespace {
 
 namespace fs = std::filesystem;
 
-const fs::path root = QUADRILLE_SOURCE_DIR;
+const fs::path root = quadrille::source_place();
 
 std::string text_of(const fs::path& path) {
   std::ifstream file(path, std::ios::binary);

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "sdk/number.hpp"
+#include "tests/places.hpp"
 #include "tests/reference_table.hpp"
 
 namespace quadrille {
@@ -25,7 +26,7 @@ std::vector<std::string> cells_of(const std::string& line) {
 
 TEST_CASE("all 200 tabulated rows give the same spares, whether spares may fail or not") {
   // Source: scipy.stats, see the first line of the table.
-  std::ifstream file(QUADRILLE_SOURCE_DIR "/tests/reference/binomial.csv");
+  std::ifstream file(source_place("tests/reference/binomial.csv"));
   REQUIRE(file);
   std::string line;
   int rows = 0;

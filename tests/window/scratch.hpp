@@ -12,6 +12,7 @@
 #include <string_view>
 
 #include "studio/files/event_file.hpp"
+#include "tests/places.hpp"
 
 namespace quadrille {
 
@@ -44,7 +45,7 @@ inline void put(const std::filesystem::path& path, std::string_view bytes) {
 
 /// The program whose plugins and palettes are used; it need not run.
 inline std::filesystem::path studio_program() {
-  return std::filesystem::path(QUADRILLE_BINARY_DIR) / "bin" / "quadrille-studio";
+  return build_place("bin/quadrille-studio");
 }
 
 inline PlacedPiece half_circle(const std::string& id, const std::string& name, double x_m, double span_m) {

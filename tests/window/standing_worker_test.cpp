@@ -9,6 +9,7 @@
 
 #include "breezy_event.hpp"
 #include "studio/host/discovery.hpp"
+#include "tests/places.hpp"
 
 namespace quadrille {
 namespace {
@@ -40,7 +41,7 @@ class Reports {
 
 std::shared_ptr<const Study> study_of_event(const Event& event, std::uint64_t revision = 1) {
   static const auto types = std::make_shared<const PieceTypes>(
-      find_piece_types({{std::filesystem::path(QUADRILLE_BINARY_DIR) / "pieces"}, std::nullopt, false}));
+      find_piece_types({{build_place("pieces")}, std::nullopt, false}));
   static EventBuilder builder(*types);
   Question question;
   question.revision = revision;

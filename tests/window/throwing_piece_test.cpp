@@ -1,6 +1,7 @@
 // A piece type that throws each time it is asked to build: the window says so, and the event lives on.
 #include <algorithm>
 
+#include "tests/places.hpp"
 #include "toolkit.hpp"
 
 namespace quadrille {
@@ -12,7 +13,7 @@ class OnlyPlugin {
   OnlyPlugin(const ScratchFolder& folder, const char* name) {
     const auto place = folder / "pieces";
     std::filesystem::create_directory(place);
-    std::filesystem::copy_file(std::filesystem::path(TEST_PLUGINS) / name, place / name);
+    std::filesystem::copy_file(std::filesystem::path(build_place("tests/host/plugins")) / name, place / name);
     ::setenv("QUADRILLE_PIECES_PATH", place.c_str(), 1);
   }
   ~OnlyPlugin() { ::unsetenv("QUADRILLE_PIECES_PATH"); }

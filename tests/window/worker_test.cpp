@@ -7,6 +7,7 @@
 
 #include "scratch.hpp"
 #include "studio/window/job/document.hpp"
+#include "tests/places.hpp"
 
 namespace quadrille {
 namespace {
@@ -54,7 +55,7 @@ Question question(std::uint64_t revision) {
   return {revision, harvest_event(), std::make_shared<const LoadedPalettes>(), nullptr, {}, "2027-06-01"};
 }
 
-const auto pieces = std::filesystem::path(QUADRILLE_BINARY_DIR) / "pieces";
+const std::filesystem::path pieces = build_place("pieces");
 
 }  // namespace
 
