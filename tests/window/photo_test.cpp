@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "answering.hpp"
+#include "by_hand.hpp"
 #include "studio/model/area_edits.hpp"
 #include "studio/model/backdrop_edits.hpp"
 #include "studio/window/canvas/canvas.hpp"
@@ -178,16 +179,13 @@ TEST_CASE("a drag of the photo is one step; a locked photo stays where it is") {
   window.command(command_photo_move);
   Canvas& canvas = window->canvas();
   const Point2 at = canvas.view().to_pixels(start.x_m + 0.2, start.z_m + 2.8);
-  const wxPoint grip = canvas.ClientToScreen(wxPoint(wxRound(at.x), wxRound(at.y)));
-  wxUIActionSimulator mouse;
-  mouse.MouseMove(grip);
-  mouse.MouseDown();
-  REQUIRE(window.pump_until([&] { return canvas.HasCapture(); }));
-  mouse.MouseMove(grip.x + 30, grip.y);
-  mouse.MouseMove(grip.x + 60, grip.y - 20);
-  REQUIRE(window.pump_until([&] { return photo_of(window)->z_m > start.z_m; }));
-  mouse.MouseUp();
-  REQUIRE(window.pump_until([&] { return !canvas.HasCapture(); }));
+  const wxPoint grip(wxRound(at.x), wxRound(at.y)), there = grip + wxPoint(60, -20);
+  Hand hand(canvas);
+  hand.pull(grip, there);
+  CHECK(canvas.HasCapture());
+  CHECK(photo_of(window)->z_m > start.z_m);  // it follows before it is let go
+  hand.release(there);
+  CHECK_FALSE(canvas.HasCapture());
   const double metres = 1 / canvas.view().pixels_per_metre;
   CHECK(photo_of(window)->x_m == doctest::Approx(start.x_m + 60 * metres).epsilon(0.03));
   CHECK(photo_of(window)->z_m == doctest::Approx(20 * metres).epsilon(0.05));
