@@ -233,6 +233,7 @@ std::vector<Block> running_mark_blocks(const BuildSubject& subject, const Settin
                              {"Nearest cluster", 20, Across::right},
                              {"Its middle at", 20, Across::right}},
                             width);
+  block.may_split = true;
   for (const RunningMark& mark : marks) {
     const std::string at = print_length(mark.at_m, lengths);
     block.rows.push_back(cells_row({{feet ? at + " (" + print_length(mark.at_m, LengthStyle::metres) + ")" : at},

@@ -42,7 +42,7 @@ std::vector<BuildLayout> beside(const Rect& content, const Wanted& wanted, bool 
       right{left.right() + 3, content.y, left.width, content.height};
   const Rect upper{content.x, content.y, room, (content.height - 3) / 2},
       lower{content.x, upper.bottom() + 3, room, upper.height};
-  BuildLayout two{landscape, {}, column};
+  BuildLayout two{landscape, {}};
   two.pages.push_back({{picture_in(whole, wanted.frame, wanted.units)}, {}, {lists}});
   two.pages.push_back({{}, {picture_in(whole, wanted.clusters, wanted.units)}, {lists}});
   std::vector<BuildLayout> layouts{two};
@@ -50,8 +50,7 @@ std::vector<BuildLayout> beside(const Rect& content, const Wanted& wanted, bool 
     layouts.push_back({landscape,
                        {{{picture_in(first, wanted.frame, wanted.units)},
                          {picture_in(second, wanted.clusters, wanted.units)},
-                         {lists}}},
-                       column});
+                         {lists}}}});
   return layouts;
 }
 
@@ -76,17 +75,13 @@ std::vector<BuildLayout> above(const Rect& content, const Wanted& wanted, bool l
                      clusters = tight(room, wanted.clusters, wanted.units);
   std::vector<BuildLayout> layouts{{landscape,
                                     {{{frame}, {}, build_columns(under(content, frame.room.bottom()))},
-                                     {{}, {clusters}, build_columns(under(content, clusters.room.bottom()))}},
-                                    build_column}};
+                                     {{}, {clusters}, build_columns(under(content, clusters.room.bottom()))}}}};
   Rect half = content;
   half.height = content.height * 0.36;
   const BuildPicture first = tight(half, wanted.frame, wanted.units);
   half.y = first.room.bottom() + 3;
   const BuildPicture second = tight(half, wanted.clusters, wanted.units);
-  layouts.push_back(
-      {landscape, {{{first}, {second}, build_columns(under(content, second.room.bottom()))}}, build_column});
-  for (BuildLayout& layout : layouts)
-    if (!layout.pages.front().columns.empty()) layout.column = layout.pages.front().columns.front().width;
+  layouts.push_back({landscape, {{{first}, {second}, build_columns(under(content, second.room.bottom()))}}});
   return layouts;
 }
 

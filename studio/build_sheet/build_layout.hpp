@@ -17,7 +17,6 @@ struct BuildPage {
 struct BuildLayout {
   bool landscape = false;
   std::vector<BuildPage> pages;  ///< one where both pictures share a page, otherwise two
-  double column = 80;            ///< mm: width of the narrowest column
 };
 
 /// The narrowest column that the lists are set in [mm].

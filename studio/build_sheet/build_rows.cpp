@@ -36,7 +36,7 @@ Row row_of(const std::vector<RowCell>& cells, double width, double size_pt, cons
   for (std::size_t i = 0; i < cells.size(); ++i)
     height = std::max(height, text_height(cells[i].text, style_of(cells[i], size_pt, ink), widths[i], most_lines));
   return {height + (height > least ? 1.6 : 0.5), [=](Marks& marks, const Rect& at) {
-            const std::vector<double> drawn = widths_of(cells, at.width);  // a column may be wider than the narrowest
+            const std::vector<double> drawn = widths_of(cells, at.width);
             double x = at.x;
             for (std::size_t i = 0; i < cells.size(); ++i) {
               if (!cells[i].text.empty())

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <iterator>
+#include <map>
+#include <span>
 #include <string>
 #include <utility>
 
@@ -12,6 +14,7 @@
 #include "studio/build_sheet/build_subject.hpp"
 #include "studio/build_sheet/build_tables.hpp"
 #include "studio/drawing/scale.hpp"
+#include "studio/paper/document.hpp"
 #include "studio/paper/page_frame.hpp"
 #include "studio/paper/size_gauge.hpp"
 #include "studio/paper/table_rows.hpp"
@@ -29,16 +32,17 @@ void append(std::vector<Block>& blocks, std::vector<Block> more) {
   std::move(more.begin(), more.end(), std::back_inserter(blocks));
 }
 
-std::vector<Block> blocks_of(const BuildSubject& subject, const Setting& setting, double width) {
+/// All lists of a subject for columns of this width [mm]. How many blocks and rows there are does not depend on it.
+std::vector<Block> blocks_of(const BuildSubject& subject, bool alone, const Setting& setting, double width) {
   std::vector<Block> blocks{pieces_block(subject, setting, width)};
   append(blocks, frame_blocks(subject, setting, width));
+  append(blocks, caution_blocks(subject, width));
   append(blocks, part_blocks(subject, setting, width));
   append(blocks, chart_blocks(subject, setting, width));
   append(blocks, loose_blocks(subject, setting, width));
   append(blocks, running_mark_blocks(subject, setting, width));
   blocks.push_back(sizes_block(subject, setting, width));
-  append(blocks, caution_blocks(subject, width));
-  blocks.push_back(mending_block(subject, width));
+  if (alone) blocks.push_back(mending_block(std::span(&subject, 1), width));
   append(blocks, stretch_blocks(subject, setting, width));
   return blocks;
 }
@@ -63,9 +67,16 @@ std::string scales_of(const BuildPage& page, Units units) {
   return std::ranges::count(scales, scales.front()) == std::ssize(scales) ? scales.front() : "as stated";
 }
 
-void add_subject(std::vector<BuildDraft>& drafts, const BuildSubject& subject, const Setting& setting) {
+void add_subject(std::vector<BuildDraft>& drafts, const BuildSubject& subject, bool alone, const Setting& setting) {
   const BuildLayout layout = build_layout(subject, setting);
-  const std::vector<Block> blocks = blocks_of(subject, setting, std::min(layout.column, build_column));
+  // Columns beside or beneath a picture may be wider than those of a page of lists: rows are measured for each.
+  std::map<double, std::vector<Block>> made;
+  const auto blocks_for = [&](const std::vector<Rect>& columns) -> const std::vector<Block>& {
+    const double width = columns.front().width;
+    const auto known = made.find(width);
+    return known != made.end() ? known->second
+                               : made.emplace(width, blocks_of(subject, alone, setting, width)).first->second;
+  };
   const std::string heading = "Build: " + subject.title(), areas = areas_of(subject);
   FlowPlace place;
   const auto new_draft = [&](const std::string& scale) -> BuildDraft& {
@@ -85,12 +96,35 @@ void add_subject(std::vector<BuildDraft>& drafts, const BuildSubject& subject, c
       add_cluster_picture(draft.page.marks, subject, picture, setting);
       draft.page.scale = picture.scale;
     }
-    place = flow(blocks, place, page.columns, &draft.page.marks);
+    place = flow(blocks_for(page.columns), place, page.columns, &draft.page.marks);
   }
+  const std::vector<Rect> columns =
+      build_columns(content_of(blank_page(setting.paper, layout.landscape), setting.input.event));
+  const std::vector<Block>& blocks = blocks_for(columns);
   while (place.block < blocks.size()) {
     BuildDraft& draft = new_draft("");
-    const FlowPlace next =
-        flow(blocks, place, build_columns(content_of(draft.page, setting.input.event)), &draft.page.marks);
+    const FlowPlace next = flow(blocks, place, columns, &draft.page.marks);
+    if (next.block == place.block && next.row == place.row) break;
+    place = next;
+  }
+}
+
+/// For pages that are about all pieces: the area that was asked for, or all.
+std::string all_areas(const Setting& setting) {
+  const std::vector<const Area*> areas = wanted_areas(setting);
+  return setting.options.area && areas.size() == 1 ? areas.front()->name : "All areas";
+}
+
+/// What is told alike of several pieces stands once, after all of them.
+void add_mending(std::vector<BuildDraft>& drafts, const std::vector<BuildSubject>& subjects, const Setting& setting) {
+  if (subjects.size() < 2) return;
+  Page page = blank_page(setting.paper, false);
+  page.name = "A balloon has burst";
+  const std::vector<Rect> columns = build_columns(content_of(page, setting.input.event));
+  const std::vector<Block> blocks{mending_block(subjects, columns.front().width)};
+  for (FlowPlace place; place.block < blocks.size();) {
+    drafts.push_back({page, {"Build: all pieces", all_areas(setting), "", 1, 1}});
+    const FlowPlace next = flow(blocks, place, columns, &drafts.back().page.marks);
     if (next.block == place.block && next.row == place.row) break;
     place = next;
   }
@@ -101,7 +135,7 @@ void add_gauge(std::vector<BuildDraft>& drafts, const std::vector<BuildSubject>&
   for (const BuildSubject& subject : subjects) sizes.insert(sizes.end(), subject.sizes.begin(), subject.sizes.end());
   for (Page& page : gauge_pages(sizes, setting)) {
     page.scale = 1;
-    drafts.push_back({std::move(page), {"Size gauge", "All", "1:1", 1, 1}});
+    drafts.push_back({std::move(page), {"Size gauge", all_areas(setting), "1:1", 1, 1}});
   }
 }
 
@@ -121,7 +155,7 @@ void add_left_out(std::vector<BuildDraft>& drafts, const std::vector<std::string
     const FlowPlace then = flow(blocks, place, columns, &next.marks);
     if (then.block == place.block && then.row == place.row) break;
     place = then;
-    drafts.push_back({std::move(next), {"Build sheets", "All", "", 1, 1}});
+    drafts.push_back({std::move(next), {"Build sheets", "All areas", "", 1, 1}});
   }
 }
 
@@ -136,7 +170,8 @@ std::vector<Page> build_sheet(const SheetInput& input, const SheetOptions& optio
   std::vector<std::string> left_out;
   const std::vector<BuildSubject> subjects = build_subjects(setting, left_out);
   std::vector<BuildDraft> drafts;
-  for (const BuildSubject& subject : subjects) add_subject(drafts, subject, setting);
+  for (const BuildSubject& subject : subjects) add_subject(drafts, subject, subjects.size() == 1, setting);
+  add_mending(drafts, subjects, setting);
   add_gauge(drafts, subjects, setting);
   add_left_out(drafts, left_out, setting);
   std::vector<Page> pages;

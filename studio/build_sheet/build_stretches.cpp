@@ -4,6 +4,7 @@
 
 #include "sdk/pattern.hpp"
 #include "studio/build_sheet/build_chart.hpp"
+#include "studio/build_sheet/build_layout.hpp"
 #include "studio/build_sheet/build_picture.hpp"
 #include "studio/build_sheet/build_rows.hpp"
 #include "studio/drawing/elevation.hpp"
@@ -164,11 +165,10 @@ Row cluster_row(const ChartCluster& cluster, double width) {
   return cells_row({{std::to_string(cluster.number), 9, Across::left, Face::bold}, {describe(cluster)}}, width);
 }
 
-/// Fillers a few to a row, each as "f12: 5 B front".
+/// Fillers two to a row, each as "f12: 5 B front".
 void add_filler_rows(Block& block, const BuildSubject& subject, const MakingStretch& stretch, double width) {
   if (stretch.loose.empty()) return;
-  constexpr double narrowest = 36;
-  const auto columns = static_cast<std::size_t>(std::max(1.0, std::floor(width / narrowest)));
+  constexpr std::size_t columns = 2;
   for (std::size_t i = 0; i < stretch.loose.size(); i += columns) {
     std::vector<RowCell> cells;
     for (std::size_t c = i; c < i + columns; ++c)
@@ -194,7 +194,7 @@ std::vector<Block> stretch_blocks(const BuildSubject& subject, const Setting& se
   const auto stretches = std::make_shared<const std::vector<MakingStretch>>(
       stretches_of(subject.piece(), subject.chart, subject.loose, running_step_m(setting.units)));
   const auto balloons = std::make_shared<const std::vector<StraightBalloon>>(straightened(subject, *stretches));
-  const StripPlan plan = plan_of(*balloons, *stretches, width);
+  const StripPlan plan = plan_of(*balloons, *stretches, build_column);
   Block how = table_block("How the stretches go", {}, width);
   how.rows.push_back(
       text_row("Counted from " + print_start(subject) +

@@ -153,6 +153,18 @@ Block lines_block(const BuildSubject& subject, const Setting& setting, double wi
   return block;
 }
 
+/// How one finds what the burst balloon was; where several ways are told, `at` says at which pieces.
+std::string finding_step(const BuildSubject& subject, const std::string& at) {
+  const std::string find = at.empty() ? "Find" : "At " + at + ": find";
+  if (subject.chart.rings)
+    return find +
+           " the number of its cluster on the picture \"Clusters\": count on from the nearest number. The cluster "
+           "chart "
+           "has its colours by place, the balloons beside it tell which one is missing.";
+  return find + " its stretch by measuring along the line from " + print_start(subject) +
+         ", and its name on the picture of that stretch. Beneath stand its size and colour.";
+}
+
 }  // namespace
 
 Block pieces_block(const BuildSubject& subject, const Setting& setting, double width) {
@@ -205,6 +217,7 @@ std::vector<Block> part_blocks(const BuildSubject& subject, const Setting& setti
 
 std::vector<Block> caution_blocks(const BuildSubject& subject, double width) {
   Block block = table_block("Mind this", {}, width);
+  block.may_split = true;
   std::set<std::string> said;
   const auto say = [&](const std::string& text) {
     if (said.insert(text).second) block.rows.push_back(text_row(text, width));
@@ -258,6 +271,7 @@ Block sizes_block(const BuildSubject& subject, const Setting& setting, double wi
                "box. \"Blow to\" is the sizer's figure; the gauge at the end of these sheets checks the "
                "sizer.",
                width, 1.2, ink_quiet));
+  block.rows.back().with_before = true;
   for (const SizerLine& size : subject.sizes)
     if (std::abs(size.sizer_m - size.inflated_m) >= 0.0005)
       block.rows.push_back(text_row(
@@ -267,17 +281,20 @@ Block sizes_block(const BuildSubject& subject, const Setting& setting, double wi
   return block;
 }
 
-Block mending_block(const BuildSubject& subject, double width) {
+Block mending_block(std::span<const BuildSubject> subjects, double width) {
   Block block = table_block("A balloon has burst", {}, width);
-  const bool rings = subject.chart.rings;
   int number = 0;
   const auto step = [&](const std::string& text) { block.rows.push_back(step_row(++number, text, width)); };
-  step(
-      rings
-          ? "Find the number of its cluster on the picture \"Clusters\": count on from the nearest number. The cluster "
-            "chart has its colours by place, the balloons beside it tell which one is missing."
-          : "Find its stretch by measuring along the line from " + print_start(subject) +
-                ", and its name on the picture of that stretch. Beneath stand its size and colour.");
+  std::vector<std::pair<const BuildSubject*, std::string>> ways;  // the first subject of each, and the names of all
+  for (const BuildSubject& subject : subjects) {
+    const auto same = std::ranges::find_if(
+        ways, [&](const auto& way) { return finding_step(*way.first, "") == finding_step(subject, ""); });
+    if (same != ways.end())
+      same->second += "; " + subject.title();
+    else
+      ways.emplace_back(&subject, subject.title());
+  }
+  for (const auto& [subject, names] : ways) step(finding_step(*subject, ways.size() > 1 ? names : ""));
   step(
       "Take one of that colour and size from the common box and blow it to the sizer's figure in \"Balloons and "
       "sizes\".");
@@ -286,11 +303,9 @@ Block mending_block(const BuildSubject& subject, double width) {
       "others. Pocket every scrap: children choke on latex.");
   step(
       "Ease the new one in between its neighbours from the front, tail first, stretch its neck round the twisted necks "
-      "on "
-      "the rod or line twice and tuck it under the turn. Where fingers do not reach, tie a thin balloon or 30 cm of "
-      "line "
-      "to the neck beforehand and knot that round the cluster.");
-  if (!subject.loose.empty())
+      "on the rod or line twice and tuck it under the turn. Where fingers do not reach, tie a thin balloon or 30 cm of "
+      "line to the neck beforehand and knot that round the cluster.");
+  if (std::ranges::any_of(subjects, [](const BuildSubject& subject) { return !subject.loose.empty(); }))
     step(
         "Fillers, toppers and collars: two glue dots where it touches its neighbours, or its neck under a "
         "neighbour's.");

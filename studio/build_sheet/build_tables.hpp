@@ -1,6 +1,7 @@
 // The lists of a build sheet beside its chart: which pieces, sections, feet, lines, parts, sizes, spares, mending.
 #pragma once
 
+#include <span>
 #include <vector>
 
 #include "studio/build_sheet/build_subject.hpp"
@@ -24,7 +25,7 @@ std::vector<Block> caution_blocks(const BuildSubject& subject, double width);
 /// Colours and sizes with what they are blown to, how many and how many spares.
 Block sizes_block(const BuildSubject& subject, const Setting& setting, double width);
 
-/// How a burst balloon is found and replaced.
-Block mending_block(const BuildSubject& subject, double width);
+/// How a burst balloon is found and replaced; where that is found in several ways, each with its pieces.
+Block mending_block(std::span<const BuildSubject> subjects, double width);
 
 }  // namespace quadrille

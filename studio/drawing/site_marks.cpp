@@ -135,6 +135,10 @@ std::vector<TextMark> places_for(const SceneStructure& s, const std::string& tex
   return places;
 }
 
+bool lies_on_photo(const Rect& box, const Scene& scene, const Placement& at, const SceneLook& look) {
+  return scene.backdrop && look.photo != PhotoLook::none && overlap(box, at.rect(scene.backdrop->extent));
+}
+
 }  // namespace
 
 void add_structure(const SceneStructure& s, const Placement& at, const SceneLook&, Marks& marks) {
@@ -196,6 +200,7 @@ void add_site_labels(const Scene& scene, const Placement& at, const SceneLook& l
       const Rect& box = place.box;
       if (box.x < reach.from || box.right() > reach.to || box.y < top || meets_any(box, taken)) continue;
       taken.push_back(box);
+      if (lies_on_photo(box, scene, at, look)) marks.push_back(filled_mark(Part::site, rect_path(box), ink_paper));
       marks.push_back({Part::site, place});
       break;
     }

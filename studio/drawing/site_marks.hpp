@@ -24,7 +24,7 @@ void add_walkways(const Scene& scene, const Placement& at, const Reach& reach, M
 std::size_t walkway_rows(const Scene& scene, const Placement& at, const SceneLook& look, const Reach& reach);
 
 /// Names, with measures where `look` asks for them: walkways' beneath the ground, structures' over their top, beside
-/// pieces and other labels; where there is no room, a structure's label is left out.
+/// pieces and other labels, on white where they lie on a photo; where there is no room, a structure's label is left out.
 void add_site_labels(const Scene& scene, const Placement& at, const SceneLook& look, const Reach& reach, Marks& marks);
 
 /// Room over the scene that labels of structures may take [mm].

@@ -25,6 +25,13 @@ double height_together(const Block& block, std::size_t index) {
   return height;
 }
 
+/// The first row after `index` that need not stay with the one before it.
+std::size_t group_after(const Block& block, std::size_t index) {
+  do ++index;
+  while (index < block.rows.size() && block.rows[index].with_before);
+  return index;
+}
+
 /// Height of the block's head and its first three rows, or all where there are fewer.
 double height_of_beginning(const Block& block) {
   double height = height_of(block.head);
@@ -70,6 +77,10 @@ FlowPlace fill(std::span<const Block> blocks, FlowPlace place, const Rect& colum
       const bool near_end =
           place.row + 2 >= block.rows.size() && place.row > begun && !block.rows[place.row].with_before;
       if (near_end && followers > 0 && y + left + followers > column.bottom() + slack) return place;
+      // The last row would stand alone under a head that says that the block goes on: one more goes along.
+      const bool last_but_one = place.row > begun && group_after(block, place.row) + 1 == block.rows.size() &&
+                                !block.rows[place.row].with_before;
+      if (last_but_one && !block.may_split && y + left > column.bottom() + slack) return place;
       left -= block.rows[place.row].height;
       y = draw(block.rows[place.row], column, y, marks);
     }

@@ -33,7 +33,7 @@ struct FlowPlace {
 
 /// Sets as much as goes into the columns, in order, and returns where to go on. A block that fits into one column is not
 /// split unless it may be: it begins a column where the rest of the last one is too short for it. A longer one begins only
-/// where its head and one row fit. With `marks` null nothing is drawn.
+/// where its head and one row fit, and its last row does not go on alone unless it may be split. With `marks` null nothing is drawn.
 FlowPlace flow(std::span<const Block> blocks, FlowPlace from, std::span<const Rect> columns, Marks* marks);
 
 /// The least height, up to `most`, of `count` columns that hold everything from `from`; `most` where they cannot.

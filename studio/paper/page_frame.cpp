@@ -30,7 +30,7 @@ double heading_height(const Page& page, const Event& event) {
 
 void add_heading(Page& page, const Event& event, const std::string& heading) {
   const double height = heading_height(page, event), width = page.width - 2 * page.margin;
-  const double left = title_width(page), y = page.margin;
+  const double left = std::min(title_width(page), text_width(title_of(event), title_style())), y = page.margin;
   page.marks.push_back(text_mark(Part::heading, {page.margin, y, left, height}, title_of(event), title_style()));
   const TextStyle style = type(pt_heading, ink_quiet, Face::regular, Across::right, Down::bottom);
   const double beside = width - left - 4;
@@ -58,9 +58,9 @@ void add_title_block(Page& page, const Event& event, const FrameText& text) {
   const double top = page.height - page.margin - foot_height - block_height, width = page.width - 2 * page.margin;
   const std::array<Cell, 6> cells{
       {{"Client", event.client, 0.20},
-       {"Venue", event.venue, 0.22},
-       {"Date", print_date(event.date), 0.15},
-       {"Area", text.area, 0.18},
+       {"Venue", event.venue, 0.21},
+       {"Date", print_date(event.date), 0.17},
+       {"Area", text.area, 0.17},
        {"Scale", text.scale.empty() ? "no drawing" : text.scale, 0.15},
        {text.kind, std::to_string(text.sheet) + " of " + std::to_string(text.sheets), 0.10}}};
   page.marks.push_back(line_mark(Part::title_block, {page.margin, top}, {page.width - page.margin, top}, mm_strong));

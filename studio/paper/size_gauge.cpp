@@ -74,24 +74,37 @@ struct LabelRoom {
 };
 
 /// A label on the curve at the first of the angles, from `first` to `last`, at which it has room: white behind it, so that
-/// the line stops there. Where other curves are too near everywhere, it may cross one.
+/// the line stops there. Where other curves are too near everywhere, it stands beside its curve, on the side where none is
+/// between; and where there is no such side, it may cross one.
 void add_label(Page& page, LabelRoom& room, double radius, const std::string& text, double first, double last) {
   const TextStyle style = type(pt_body, ink_text, Face::bold, Across::centre, Down::middle);
   const double width = std::min(text_width(text, style), room.bounds.width), height = 4.4;
   constexpr int places = 60;
-  for (const bool may_cross : {false, true})
+  enum class Way { on_it, outside, inside, across };
+  for (const Way way : {Way::on_it, Way::outside, Way::inside, Way::across})
     for (int i = 0; i <= places; ++i) {
       const double angle = first + (last - first) * i / places;
-      const Rect box{room.centre.x + radius * std::cos(angle) - width / 2,
-                     room.centre.y - radius * std::sin(angle) - height / 2, width, height};
+      const auto box_at = [&](double from_centre) {
+        return Rect{room.centre.x + from_centre * std::cos(angle) - width / 2,
+                    room.centre.y - from_centre * std::sin(angle) - height / 2, width, height};
+      };
+      const bool beside = way == Way::outside || way == Way::inside;
+      double at = radius;
+      for (const double side = way == Way::outside ? 0.25 : -0.25;
+           beside && std::abs(at - radius) < width && is_crossed_by(box_at(at), room.centre, radius);)
+        at += side;
+      const Rect box = box_at(at);
       const Rect& bounds = room.bounds;
       const bool inside =
           box.x >= bounds.x && box.right() <= bounds.right() && box.y >= bounds.y && box.bottom() <= bounds.bottom();
       if (!inside || meets_any(box, room.taken)) continue;
-      const auto crosses = [&](double other) { return other != radius && is_crossed_by(box, room.centre, other); };
-      if (!may_cross && std::ranges::any_of(room.radii, crosses)) continue;
+      const auto is_in_the_way = [&](double other) {
+        const bool between = (other - radius) * (other - at) < 0;
+        return other != radius && (between || is_crossed_by(box, room.centre, other));
+      };
+      if (way != Way::across && std::ranges::any_of(room.radii, is_in_the_way)) continue;
       room.taken.push_back(box);
-      page.marks.push_back(filled_mark(Part::drawing, rect_path(box), ink_paper));
+      if (!beside) page.marks.push_back(filled_mark(Part::drawing, rect_path(box), ink_paper));
       page.marks.push_back(text_mark(Part::drawing, box, text, style));
       return;
     }

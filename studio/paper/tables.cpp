@@ -94,6 +94,8 @@ Block balloon_block(const std::string& heading, const TableInput& input) {
   };
   block.head = head(heading), block.head_again = head(heading + continued);
   for (const BalloonLine& line : input.count.balloons) block.rows.push_back(balloon_row(line, input));
+  // Where the sum goes on in another column, two rows go along.
+  if (block.rows.size() > 2) block.rows.back().with_before = true;
   block.rows.push_back(sum_row(input.count.total_balloons));
   return block;
 }

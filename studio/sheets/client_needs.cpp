@@ -1,16 +1,16 @@
 #include "studio/sheets/client_needs.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <set>
 #include <string>
 #include <string_view>
 #include <utility>
 
-#include "sdk/number.hpp"
 #include "studio/build_sheet/build_rows.hpp"
 #include "studio/paper/page_frame.hpp"
+#include "studio/sheets/alike_names.hpp"
 #include "studio/sheets/client_rows.hpp"
+#include "studio/sheets/distance.hpp"
 #include "studio/standing/site_words.hpp"
 #include "studio/standing/wind.hpp"
 #include "studio/takeoff/print.hpp"
@@ -19,19 +19,6 @@ namespace quadrille {
 namespace {
 
 std::string name_of(const Area& area) { return area.name.empty() ? "Unnamed area" : area.name; }
-
-/// A distance that nobody measures to the inch: "59 ft", "18 m".
-std::string print_way(double metres, Units units) {
-  return units == Units::feet ? print_fixed(std::round(metres / metres_per_foot), 0) + " ft"
-                              : print_fixed(std::round(metres), 0) + " m";
-}
-
-/// "Gate post, left; Gate post, right"
-std::string joined(const std::vector<std::string>& names) {
-  std::string text;
-  for (const std::string& name : names) text += (text.empty() ? "" : "; ") + name;
-  return text;
-}
 
 template <class Test>
 std::vector<std::string> pieces_that(const Area& area, Test test) {
@@ -85,11 +72,11 @@ struct Needs {
 
   void add_distances(const Site& site) {
     if (site.vehicle_m)
-      add("A place for our vehicle within " + print_way(*site.vehicle_m, setting.units) + ", for loading.");
+      add("A place for our vehicle within " + print_distance(*site.vehicle_m, setting.units) + ", for loading.");
     else
       add("A place for our vehicle, as near as may be; how far is it?");
     if (site.outlet_m)
-      add("An outlet that we may use within " + print_way(*site.outlet_m, setting.units) +
+      add("An outlet that we may use within " + print_distance(*site.outlet_m, setting.units) +
           (site.surroundings == Surroundings::outdoors ? ", on a ground-fault device." : "."));
     else
       add("An outlet that we may use; how far is it? Without one we bring our own power.");
@@ -105,7 +92,7 @@ struct Needs {
     if (has_line_to(area, AnchorKind::stake))
       add("Permission to drive stakes into the ground, and word of pipes and cables that lie in it.");
     const auto hung = pieces_that(area, [&](const PlacedPiece& piece) { return hangs(piece); });
-    if (!hung.empty()) add("Permission to fix and hang, from something sound: " + joined(hung) + ".");
+    if (!hung.empty()) add("Permission to fix and hang, from something sound: " + print_list(hung) + ".");
   }
 
   bool hangs(const PlacedPiece& piece) const {

@@ -7,9 +7,11 @@
 #include <utility>
 
 #include "studio/build_sheet/build_rows.hpp"
+#include "studio/model/finding_words.hpp"
 #include "studio/paint/style.hpp"
 #include "studio/paper/document.hpp"
 #include "studio/paper/table_rows.hpp"
+#include "studio/sheets/alike_names.hpp"
 #include "studio/sheets/client_needs.hpp"
 #include "studio/sheets/client_price.hpp"
 #include "studio/sheets/client_rows.hpp"
@@ -41,23 +43,38 @@ Block colours_block(const SheetInput& input, double width) {
   return block;
 }
 
-/// Every piece that is drawn with its balloons, by area, and the sum.
+std::string name_of(const PieceCount& piece) { return piece.name.empty() ? "Unnamed piece" : piece.name; }
+
+/// Whether a client reads of both in one row: "Column 1, 2" with "2 × 37" balloons.
+bool share_a_row(const PieceCount& one, const PieceCount& other) {
+  return one.area == other.area && one.type == other.type && one.balloons == other.balloons &&
+         print_state(one) == print_state(other) && differ_in_number(name_of(one), name_of(other));
+}
+
+/// Every piece that is drawn with its balloons, by area, and the sum; neighbours alike in one row.
 Block pieces_block(const SheetInput& input, double width) {
   const auto row = [&](const std::string& text, const std::string& count, Face face) {
     return cells_row({{text, 0, Across::left, face}, {count, count_room, Across::right, face}}, width);
   };
   Block block = table_block("What you get", {{"", 0}, {"Balloons", count_room, Across::right}}, width);
   for (const auto& area : input.event.areas) {
-    bool first = input.event.areas.size() > 1;
-    for (const PieceCount& piece : input.count.pieces) {
+    bool first = input.event.areas.size() > 1, under_name = false;
+    const auto& pieces = input.count.pieces;
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+      const PieceCount& piece = pieces[i];
       if (piece.area != area->id) continue;
-      if (std::exchange(first, false))
+      if (std::exchange(first, false)) {
         block.rows.push_back(
             cells_row({{area->name.empty() ? "Unnamed area" : area->name, 0, Across::left, Face::bold}}, width));
-      const std::string state = print_state(piece);
-      block.rows.push_back(
-          row((piece.name.empty() ? "Unnamed piece" : piece.name) + (state.empty() ? "" : ", " + state),
-              std::to_string(piece.balloons), Face::regular));
+        under_name = true;
+      }
+      std::vector<std::string> names{name_of(piece)};
+      for (; i + 1 < pieces.size() && share_a_row(piece, pieces[i + 1]); ++i) names.push_back(name_of(pieces[i + 1]));
+      const std::string state = print_state(piece),
+                        times = names.size() > 1 ? std::to_string(names.size()) + " × " : "";
+      block.rows.push_back(row(print_names(names) + (state.empty() ? "" : ", " + state),
+                               times + std::to_string(piece.balloons), Face::regular));
+      block.rows.back().with_before = std::exchange(under_name, false);
     }
   }
   block.rows.push_back(rule(Part::key, 0.4, 1.4));
@@ -112,7 +129,7 @@ std::vector<Page> client_sheet(const SheetInput& input, const SheetOptions& opti
   const double width = columns_in(document.content(), columns).front().width;
   const std::string name = input.event.issued ? "Quote and agreement" : "What we agree";
   add_table_pages(document, closing_blocks(setting, areas, width), {}, columns, name,
-                  {name, options.area ? areas.front()->name : "All", "", 1, 1});
+                  {name, options.area ? areas.front()->name : "All areas", "", 1, 1});
   return finished(std::move(document));
 }
 

@@ -11,6 +11,7 @@
 #include "studio/paper/page_frame.hpp"
 #include "studio/paper/table_rows.hpp"
 #include "studio/sheets/day_chart.hpp"
+#include "studio/sheets/distance.hpp"
 #include "studio/sheets/tick_row.hpp"
 
 namespace quadrille {
@@ -138,8 +139,12 @@ std::string trips_of_task(const DayPlan& plan, const std::string& id) {
   return found == plan.tasks.end() ? "–" : std::to_string(found->task.parts);
 }
 
-std::string distance(const std::optional<double>& metres, LengthStyle lengths) {
-  return metres ? print_length(*metres, lengths) : "not known";
+constexpr const char* how_to_read =
+    "Slack is how much longer a task may take without anything ending later. \"+1\" after a time is the day after the "
+    "event's, \"-1\" the day before; times without a clock count from the beginning of their stretch.";
+
+std::string distance(const std::optional<double>& metres, Units units) {
+  return metres ? print_distance(*metres, units) : "not known";
 }
 
 }  // namespace
@@ -153,6 +158,8 @@ std::vector<Block> times_blocks(const Setting& setting, double width) {
                                                                {"Load-in from", or_not_set(event.load_in_from)},
                                                                {"Ready by", or_not_set(event.ready_by)},
                                                                {"Strike from", or_not_set(event.strike_from)}};
+  if (plan != nullptr && !plan->tasks.empty())
+    event_times.emplace_back("Crew", std::to_string(plan->crew) + (plan->crew == 1 ? " person" : " people"));
   for (Row& row : captioned(event_times, width)) block.rows.push_back(std::move(row));
   if (plan == nullptr) {
     block.rows.push_back(text_row("The day was not planned: this sheet has no tasks and no clock.", width));
@@ -162,17 +169,11 @@ std::vector<Block> times_blocks(const Setting& setting, double width) {
     block.rows.push_back(text_row("There is nothing to do: no piece is built.", width));
     return {block};
   }
-  const std::string crew = std::to_string(plan->crew) + (plan->crew == 1 ? " person" : " people");
-  for (Row& row : captioned({{"Crew", crew},
-                             {"Leave home", plan->there.start ? start_of(plan->there) : "road not known"},
+  for (Row& row : captioned({{"Leave home", plan->there.start ? start_of(plan->there) : "road not known"},
                              {"Work at the venue begins", start_of(plan->build)},
-                             {"It is ready", end_of(plan->build)}},
-                            width))
-    block.rows.push_back(std::move(row));
-  for (Row& row : captioned({{"Strike begins", start_of(plan->strike)},
-                             {"It is struck", end_of(plan->strike)},
-                             {"Work at the venue, of all people", print_duration(plan->site_work_s())},
-                             {"With waiting", print_duration(plan->site_presence_s())}},
+                             {"It is ready", end_of(plan->build)},
+                             {"Strike begins", start_of(plan->strike)},
+                             {"It is struck", end_of(plan->strike)}},
                             width))
     block.rows.push_back(std::move(row));
   block.rows.push_back(text_row(work_in_words(*plan), width, 1.2, ink_quiet));
@@ -182,6 +183,7 @@ std::vector<Block> times_blocks(const Setting& setting, double width) {
       sentence[0] = static_cast<char>(sentence[0] - 'a' + 'A');
       block.rows.push_back(cells_row({{sentence, 18, Across::left, Face::bold}, {sentence_of(finding, event)}}, width));
     }
+  block.rows.push_back(text_row(how_to_read, width, 1.2, ink_quiet));
   return {block};
 }
 
@@ -202,7 +204,6 @@ std::vector<Block> contact_blocks(const Setting& setting, double width) {
 
 std::vector<Block> access_blocks(const Setting& setting, double width) {
   const SheetInput& input = setting.input;
-  const LengthStyle lengths = lengths_in(setting.units);
   Block block = table_block("Access",
                             {{"Area"},
                              {"Where", 28},
@@ -219,8 +220,8 @@ std::vector<Block> access_blocks(const Setting& setting, double width) {
     block.rows.push_back(cells_row(
         {{name_of(*area), 0, Across::left, Face::bold},
          {(outdoors ? "outdoors, " : "indoors, ") + ground, 28},
-         {distance(site.vehicle_m, lengths), 22},
-         {distance(site.outlet_m, lengths), 22},
+         {distance(site.vehicle_m, setting.units), 22},
+         {distance(site.outlet_m, setting.units), 22},
          {input.plan != nullptr ? trips_of_task(*input.plan, area->id + "/carry-in") : "–", 14, Across::right},
          {input.plan != nullptr ? trips_of_task(*input.plan, area->id + "/carry-out") : "–", 14, Across::right}},
         width));
@@ -260,18 +261,14 @@ std::vector<Block> task_blocks(const Setting& setting, double width) {
 }
 
 std::vector<Block> taken_blocks(const Setting& setting, double width) {
-  Block block = table_block("How to read it, and what was taken for granted", {}, width);
-  block.rows.push_back(
-      text_row("Slack is how much longer a task may take without anything ending later. \"+1\" after a "
-               "time is the day after the event's, \"-1\" the day before; times without a clock count "
-               "from the beginning of their stretch.",
-               width));
+  Block block = table_block("What was taken for granted", {}, width);
   if (setting.input.plan != nullptr)
     for (const Finding& finding : setting.input.plan->findings)
       if (finding.weight == Weight::note)
         block.rows.push_back(text_row(sentence_of(finding, setting.input.event), width));
   if (setting.input.house == nullptr)
     block.rows.push_back(text_row("The house was not read: its contact is missing here.", width));
+  if (block.rows.empty()) return {};
   return {block};
 }
 

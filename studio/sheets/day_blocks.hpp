@@ -8,7 +8,7 @@
 
 namespace quadrille {
 
-/// The day's times in a line, and what is wrong with the plan.
+/// The day's times, how chart and list are read, and what is wrong with the plan.
 std::vector<Block> times_blocks(const Setting& setting, double width);
 
 /// Client, venue, the house and its people, with lines to be filled in.
@@ -20,7 +20,7 @@ std::vector<Block> access_blocks(const Setting& setting, double width);
 /// Every task with its number, times, people and place, a block for each stretch; the event between.
 std::vector<Block> task_blocks(const Setting& setting, double width);
 
-/// What the plan took for granted; last on the sheet.
+/// What the plan took for granted; last on the sheet, and not there where it is nothing.
 std::vector<Block> taken_blocks(const Setting& setting, double width);
 
 }  // namespace quadrille

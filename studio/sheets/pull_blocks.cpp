@@ -94,7 +94,7 @@ std::vector<Block> load_blocks(const Setting& setting, double width) {
   }
   if (input.supplies != nullptr)
     block.rows.push_back(text_row("Kits and supplies weigh about " +
-                                      print_mass(input.supplies->mass_kg, masses_in(setting.units)) +
+                                      print_mass(input.supplies->mass_kg, masses_in(setting.units), 0) +
                                       " in all, with what the ballast is filled with.",
                                   width));
   if (input.plan != nullptr)

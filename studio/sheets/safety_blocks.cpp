@@ -9,6 +9,7 @@
 #include "studio/model/lengths.hpp"
 #include "studio/paper/piece_key.hpp"
 #include "studio/paper/table_rows.hpp"
+#include "studio/sheets/distance.hpp"
 #include "studio/standing/ballast.hpp"
 #include "studio/standing/checks.hpp"
 #include "studio/standing/level_words.hpp"
@@ -18,10 +19,6 @@
 
 namespace quadrille {
 namespace {
-
-std::string numbered_name(const SafetyPiece& piece, const SafetySubject& subject) {
-  return (subject.pieces.size() > 1 ? std::to_string(piece.number) + "  " : "") + piece.name();
-}
 
 std::vector<RowCell> line_cells(const std::string& line, const std::string& way, const std::string& length,
                                 const std::string& angle, const std::string& pull, const std::string& without) {
@@ -91,18 +88,26 @@ Block feet_block(const SafetySubject& subject, const Setting& setting, double wi
       table_block("Feet and ballast",
                   {{"Piece"}, {"Foot", 34}, {"Plate", 24, Across::right}, {"Ballast on it", 26, Across::right}}, width);
   const MassStyle masses = masses_in(setting.units);
-  for (const SafetyPiece& piece : subject.pieces) {
-    bool first = true;
-    for (const NamedSupport& support : piece.supports) {
-      const Support& what = piece.piece->supports[support.support];
-      if (what.kind != SupportKind::plate) continue;
-      block.rows.push_back(cells_row({{first ? numbered_name(piece, subject) : ""},
-                                      {support.name, 34},
-                                      {print_mass(what.own_mass_kg, masses), 24, Across::right},
-                                      {print_mass(what.ballast_kg, masses), 26, Across::right, Face::bold}},
-                                     width));
-      first = false;
-    }
+  const auto cells_of = [&](const SafetyPiece& piece) {
+    std::vector<std::vector<RowCell>> rows;
+    for (const NamedSupport& support : piece.supports)
+      if (const Support& what = piece.piece->supports[support.support]; what.kind == SupportKind::plate)
+        rows.push_back({{""},
+                        {support.name, 34},
+                        {print_mass(what.own_mass_kg, masses), 24, Across::right},
+                        {print_mass(what.ballast_kg, masses), 26, Across::right, Face::bold}});
+    return rows;
+  };
+  const auto said = [&](const SafetyPiece& piece) {
+    std::string text;
+    for (const auto& row : cells_of(piece))
+      for (const RowCell& cell : row) text += cell.text + "\n";
+    return text;
+  };
+  for (const auto& group : told_together(subject, said)) {
+    auto rows = cells_of(*group.front());
+    if (!rows.empty()) rows.front().front().text = numbered_names(group, subject) + (group.size() > 1 ? ", each" : "");
+    for (const auto& row : rows) block.rows.push_back(cells_row(row, width));
   }
   // What is to be done alike is said once.
   std::vector<std::pair<std::string, std::vector<std::size_t>>> advice;
@@ -115,8 +120,11 @@ Block feet_block(const SafetySubject& subject, const Setting& setting, double wi
   }
   for (const auto& [words, numbers] : advice)
     if (!words.empty())
-      block.rows.push_back(
-          text_row((subject.pieces.size() > 1 ? "Piece " + print_numbers(numbers) + ": " : "") + words, width));
+      block.rows.push_back(text_row(
+          (subject.pieces.size() > 1 ? (numbers.size() > 1 ? "Pieces " : "Piece ") + print_numbers(numbers) + ": "
+                                     : "") +
+              words,
+          width));
   return block;
 }
 
@@ -130,7 +138,7 @@ std::vector<Block> securing_blocks(const SafetySubject& subject, const Setting& 
     for (const SafetyPiece& piece : subject.pieces) {
       if (piece.lines.empty()) continue;
       if (subject.pieces.size() > 1)
-        block.rows.push_back(cells_row({{numbered_name(piece, subject), 0, Across::left, Face::bold}}, width));
+        block.rows.push_back(cells_row({{numbered_names({&piece}, subject), 0, Across::left, Face::bold}}, width));
       for (const SafetyLine& line : piece.lines) block.rows.push_back(line_row(piece, line, subject, setting, width));
       if (piece.answer == nullptr) continue;
       if (piece.answer->gust_m_s > 0 && !piece.answer->lines.empty())
@@ -150,9 +158,10 @@ std::vector<Block> outlet_blocks(const SafetySubject& subject, const Setting& se
   Block block = table_block("Outlet and cord", {}, width);
   const LengthStyle lengths = lengths_in(setting.units);
   const auto& outlet = subject.area->site.outlet_m;
-  std::string text = outlet
-                         ? "The outlet is " + print_length(*outlet, lengths) + " away; where it is, mark on the plan."
-                         : "How far the outlet is, is not known.";
+  std::string text = "How far the outlet is, is not known.";
+  if (outlet)
+    text = "The outlet is " + print_distance(*outlet, setting.units) + " away" +
+           (subject.has_pictures() ? "; where it is, mark on the plan." : ".");
   if (setting.input.power == nullptr) {
     text += " Cords and power were not reckoned.";
   } else {

@@ -7,6 +7,7 @@
 #include "studio/paint/text.hpp"
 #include "studio/paper/piece_key.hpp"
 #include "studio/paper/table_rows.hpp"
+#include "studio/sheets/alike_names.hpp"
 #include "studio/sheets/safety_blocks.hpp"
 #include "studio/sheets/tick_row.hpp"
 #include "studio/standing/checklist.hpp"
@@ -23,12 +24,10 @@ std::string without_planning_aid(const std::string& source) {
 /// levels have. Empty where the area has one piece alone.
 std::string where_of(const std::vector<const SafetyPiece*>& at, const SafetySubject& subject, double width) {
   if (at.empty() || subject.pieces.size() < 2) return "";
-  std::string names;
+  std::vector<std::string> all;
   std::vector<std::size_t> numbers;
-  for (const SafetyPiece* piece : at) {
-    names += (names.empty() ? "At: " : "; ") + piece->name();
-    numbers.push_back(piece->number);
-  }
+  for (const SafetyPiece* piece : at) all.push_back(piece->name()), numbers.push_back(piece->number);
+  const std::string names = "At: " + print_list(all);
   const bool fits = text_width(names, type(pt_caption, ink_text, Face::bold)) < 3 * (width - 12);
   return fits ? names : "At pieces " + print_numbers(numbers);
 }

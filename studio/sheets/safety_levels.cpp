@@ -24,11 +24,6 @@ std::vector<RowCell> level_cells(const std::string& piece, const std::string& li
           {fails}};
 }
 
-/// "2  Gate arch".
-std::string numbered(const SafetyPiece& piece, const SafetySubject& subject) {
-  return (subject.pieces.size() > 1 ? std::to_string(piece.number) + "  " : "") + piece.name();
-}
-
 /// "a base plate tips, at the left foot, in wind from the front".
 std::string failure_words(const StandingCheck& check, bool at_rest) {
   std::string text = failure_of(check.code);
@@ -51,27 +46,23 @@ std::string in_forecast(const PieceStanding& answer) {
   return "";
 }
 
-Row outdoor_row(const SafetyPiece& piece, const SafetySubject& subject, double width) {
-  const std::string name = numbered(piece, subject);
-  if (piece.answer == nullptr) return cells_row(level_cells(name, "–", "–", "–", "Not reckoned."), width);
+/// What the levels of a piece say, beneath the captions; the first cell is for its name.
+std::vector<RowCell> outdoor_cells(const SafetyPiece& piece) {
+  const std::string name;
+  if (piece.answer == nullptr) return level_cells(name, "–", "–", "–", "Not reckoned.");
   const PieceStanding& answer = *piece.answer;
   if (answer.checks.empty())
-    return cells_row(level_cells(name, "not known", "not known", "not known",
-                                 answer.reason.empty() ? "It could not be reckoned." : answer.reason),
-                     width);
+    return level_cells(name, "not known", "not known", "not known",
+                       answer.reason.empty() ? "It could not be reckoned." : answer.reason);
   if (answer.fails_at_rest)
-    return cells_row(
-        level_cells(name, "does not stand", "–", "do not put it up", failure_words(answer.governing, true) + "."),
-        width);
+    return level_cells(name, "does not stand", "–", "do not put it up", failure_words(answer.governing, true) + ".");
   const std::string fails = answer.governing.code.empty() ? "Nothing fails up to the highest gust that was looked at."
                                                           : failure_words(answer.governing, false) + ".";
-  return cells_row(
-      level_cells(name, (answer.limit_beyond ? "more than " : "") + level_words(answer.limit_gust_m_s),
-                  level_words(answer.watch_m_s), level_words(answer.take_down_m_s), fails + in_forecast(answer)),
-      width);
+  return level_cells(name, (answer.limit_beyond ? "more than " : "") + level_words(answer.limit_gust_m_s),
+                     level_words(answer.watch_m_s), level_words(answer.take_down_m_s), fails + in_forecast(answer));
 }
 
-Row indoor_row(const SafetyPiece& piece, const SafetySubject& subject, const Setting& setting, double width) {
+std::vector<RowCell> indoor_cells(const SafetyPiece& piece, const Setting& setting) {
   std::string text = "not reckoned";
   if (piece.answer != nullptr) {
     const PieceStanding& answer = *piece.answer;
@@ -89,7 +80,24 @@ Row indoor_row(const SafetyPiece& piece, const SafetySubject& subject, const Set
       if (answer.verdict == Verdict::watch) text += ": keep people from it";
     }
   }
-  return cells_row({{numbered(piece, subject), 60}, {text}}, width);
+  return {{"", 60}, {text}};
+}
+
+std::string text_of(const std::vector<RowCell>& cells) {
+  std::string text;
+  for (const RowCell& cell : cells) text += cell.text + "\n";
+  return text;
+}
+
+void add_levels(Block& block, const SafetySubject& subject, const Setting& setting, double width) {
+  const auto cells_of = [&](const SafetyPiece& piece) {
+    return subject.outdoors() ? outdoor_cells(piece) : indoor_cells(piece, setting);
+  };
+  for (const auto& group : told_together(subject, [&](const SafetyPiece& piece) { return text_of(cells_of(piece)); })) {
+    std::vector<RowCell> cells = cells_of(*group.front());
+    cells.front().text = numbered_names(group, subject);
+    block.rows.push_back(cells_row(cells, width));
+  }
 }
 
 Row planning_aid_row(double width) { return cells_row({{planning_aid, 0, Across::left, Face::bold}}, width); }
@@ -106,9 +114,7 @@ std::vector<Block> level_blocks(const SafetySubject& subject, const Setting& set
   if (setting.input.standing == nullptr)
     block.rows.push_back(text_row("How the pieces stand was not reckoned: there are no levels on this sheet.", width));
   else
-    for (const SafetyPiece& piece : subject.pieces)
-      block.rows.push_back(subject.outdoors() ? outdoor_row(piece, subject, width)
-                                              : indoor_row(piece, subject, setting, width));
+    add_levels(block, subject, setting, width);
   for (const std::string& sentence : subject.left_out) block.rows.push_back(text_row(sentence, width));
   if (subject.pieces.empty() && subject.left_out.empty())
     block.rows.push_back(text_row("There are no pieces in this area yet.", width));

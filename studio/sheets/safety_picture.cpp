@@ -11,6 +11,7 @@
 #include "studio/build_sheet/build_picture.hpp"
 #include "studio/drawing/anchor_marks.hpp"
 #include "studio/drawing/dimension.hpp"
+#include "studio/drawing/floor_plan.hpp"
 #include "studio/drawing/room.hpp"
 #include "studio/drawing/scale.hpp"
 #include "studio/drawing/site_marks.hpp"
@@ -25,7 +26,8 @@ namespace {
 
 constexpr const char* front_words = "Front: the audience stands here";
 const TextStyle front_style = type(pt_caption, ink_quiet, Face::regular, Across::centre);
-constexpr Ink spine_ink{0.6, 0.61, 0.64, 1}, plate_ink{0.88, 0.88, 0.9, 1}, way_ink{0.8, 0.8, 0.82, 1};
+constexpr Ink spine_ink{0.6, 0.61, 0.64, 1}, plate_ink{0.88, 0.88, 0.9, 1}, way_ink{0.8, 0.8, 0.82, 1},
+    structure_ink{0.93, 0.93, 0.94, 1};
 
 class SafetyPainter {
  public:
@@ -52,6 +54,8 @@ class SafetyPainter {
     for (const std::size_t index : view_.pieces) add_piece_from_above(subject_.pieces[index]);
     for (const std::size_t index : view_.pieces) add_lines_from_above(subject_.pieces[index]);
     for (const std::size_t index : view_.pieces) add_plan_labels(subject_.pieces[index]);
+    for (const auto& [at, name] : structures_)
+      if (!name.empty()) label(plan_, {at, {0, -1}}, name, taken_plan_, 0.5);
     add_foot();
   }
 
@@ -68,6 +72,7 @@ class SafetyPainter {
   void add_lines_from_above(const SafetyPiece& piece);
   void add_plan_labels(const SafetyPiece& piece);
   void add_foot();
+  std::string legend() const;
   void add_line(const Point2& from, const Point2& to, const Vec3& run, bool from_above);
   bool label(const BuildPicture& picture, const PicturePlace& at, const std::string& text, std::vector<Rect>& taken,
              double off);
@@ -85,7 +90,8 @@ class SafetyPainter {
   BuildPicture front_, plan_;
   double bar_y_ = 0;
   std::vector<Rect> taken_front_, taken_plan_;
-  std::set<std::string> named_;  // structures that have their label
+  std::vector<std::pair<Point2, std::string>> structures_;  // that are drawn: the middle of the back, and the name
+  bool has_walkway_ = false;
 };
 
 std::string SafetyPainter::whole_label(const SafetyLine& line) const {
@@ -172,6 +178,7 @@ void SafetyPainter::add_plan_ground() {
     hatch.outline = {{left, top}, {right, top}, {right, bottom}, {left, bottom}};
     hatch.spacing = 2.4, hatch.pen = {way_ink, mm_hair, {}, false};
     marks_.push_back({Part::site, std::move(hatch)});
+    has_walkway_ = true;
     marks_.push_back(stroked_mark(Part::site, rect_path(rect), {ink_quiet, mm_hair, {1.2, 0.8}, false}));
     const std::string name = way.name.empty() ? "walkway" : way.name;
     const double wide = text_width(name, style) + 0.8;
@@ -181,12 +188,18 @@ void SafetyPainter::add_plan_ground() {
     marks_.push_back(text_mark(Part::site, box, name, style));
     taken_plan_.push_back(box);
   }
-  for (const Structure& structure : subject_.area->structures) {
-    const Point2 at = plan_.placement.on_page(structure.x_m, structure.y_m);
-    if (!(at.x > field.x - 8 && at.x < field.right() + 8 && at.y > field.y && at.y < field.bottom())) continue;
-    const Rect box{at.x - 1.1, at.y - 1.1, 2.2, 2.2};
-    marks_.push_back(shape_mark(Part::site, rect_path(box), {0.8, 0.8, 0.82, 1}, {ink_text, mm_line, {}, false}));
-    taken_plan_.push_back(box);
+  for (const PlanStructure& structure : floor_plan_of(view_.area, setting_.input.built).structures) {
+    const Rect whole = plan_.placement.rect(structure.body);
+    const Point2 at = whole.middle();
+    const double wide = std::max(2.2, whole.width), deep = std::max(2.2, whole.height);
+    const double left = std::max(at.x - wide / 2, field.x - 8), right = std::min(at.x + wide / 2, field.right() + 8);
+    const double top = std::max(at.y - deep / 2, field.y), bottom = std::min(at.y + deep / 2, field.bottom());
+    if (!(left < right) || !(top < bottom)) continue;
+    const Rect box{left, top, right - left, bottom - top};
+    marks_.push_back(shape_mark(Part::site, rect_path(box), structure_ink, {ink_text, mm_line, {}, false}));
+    // Labels keep off a post, and find room on a table.
+    if (deep < 6) taken_plan_.push_back(box);
+    structures_.push_back({{box.middle().x, box.y}, structure.name});
   }
 }
 
@@ -238,13 +251,31 @@ void SafetyPainter::add_plan_labels(const SafetyPiece& piece) {
     const Point2 at = plan_.placement.on_page(piece.placed->x_m, piece.placed->y_m);
     number(plan_, {at, {0, 1}}, piece, taken_plan_);
   }
-  for (const Structure& structure : subject_.area->structures) {
-    const Point2 at = plan_.placement.on_page(structure.x_m, structure.y_m);
-    const Rect field = plan_.placement.rect(view_.plan);
-    if (!(at.x > field.x - 8 && at.x < field.right() + 8 && at.y > field.y && at.y < field.bottom())) continue;
-    if (structure.name.empty() || !named_.insert(structure.id).second) continue;
-    label(plan_, {at, {0, -1}}, structure.name, taken_plan_, 1.6);
+}
+
+/// What the signs mean that are there.
+std::string SafetyPainter::legend() const {
+  std::set<AnchorKind> anchors;
+  bool feet = false, hooks = false;
+  for (const std::size_t index : view_.pieces) {
+    const SafetyPiece& piece = subject_.pieces[index];
+    for (const SafetyLine& line : piece.lines) anchors.insert(piece.placed->lines[line.laid.line].anchor);
+    for (const NamedSupport& support : piece.supports) (support.is_foot ? feet : hooks) = true;
   }
+  std::string text;
+  const auto say = [&](bool is_there, const char* what) {
+    if (is_there) text += std::string(text.empty() ? "" : " ") + what;
+  };
+  say(anchors.contains(AnchorKind::stake), "Cross: stake.");
+  say(anchors.contains(AnchorKind::dead_weight), "Square: dead weight.");
+  say(anchors.contains(AnchorKind::structure), "Diamond: tied to what stands there.");
+  say(feet && anchors.empty(), "Rectangles: feet.");
+  say(hooks, "Rings: hooks.");
+  say(has_walkway_, "Hatched: walkway.");
+  say(!anchors.empty(),
+      "From the front, dashed lines come forward and dotted ones go back. Beside a line: its length, its angle to the "
+      "ground, and its greatest pull in the gust that is forecast.");
+  return text;
 }
 
 void SafetyPainter::add_foot() {
@@ -252,15 +283,8 @@ void SafetyPainter::add_foot() {
   const ScaleBar bar = scale_bar(view_.scale, setting_.units, {plan_.room.x + 1, bar_y_}, plan_.room.width * 0.4);
   marks_.insert(marks_.end(), bar.marks.begin(), bar.marks.end());
   const double x = plan_.room.x + bar.length_mm + 14;
-  const std::string text =
-      subject_.has_lines()
-          ? "Cross: stake. Square: dead weight. Diamond: tied to what stands there. From the front, dashed lines come "
-            "forward and dotted ones go back. Hatched: walkway. Beside a line: its length, its angle to the ground, "
-            "and "
-            "its greatest pull in the gust that is forecast."
-          : "Rectangles: feet. Rings: hooks. Hatched: walkway.";
   marks_.push_back(
-      text_mark(Part::scale_bar, {x, bar_y_ - 0.6, plan_.room.right() - x, 11}, text, type(pt_caption, ink_quiet)));
+      text_mark(Part::scale_bar, {x, bar_y_ - 0.6, plan_.room.right() - x, 11}, legend(), type(pt_caption, ink_quiet)));
 }
 
 }  // namespace

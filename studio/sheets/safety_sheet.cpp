@@ -8,27 +8,10 @@
 #include "studio/paper/document.hpp"
 #include "studio/sheets/safety_blocks.hpp"
 #include "studio/sheets/safety_picture.hpp"
+#include "studio/sheets/safety_view.hpp"
 
 namespace quadrille {
 namespace {
-
-bool has_pictures(const SafetySubject& subject) { return subject.outdoors() || subject.has_lines(); }
-
-/// Whether a piece is wider than an upright page shows at 1:100.
-bool has_wide_piece(const std::vector<SafetySubject>& subjects, double width_mm) {
-  const double most_m = (width_mm - 30) / 10;
-  for (const SafetySubject& subject : subjects)
-    for (const SafetyPiece& piece : subject.pieces) {
-      if (!has_pictures(subject)) break;
-      double least = 0, most = 0;
-      for (const Vec3& node : piece.piece->frame.nodes)
-        least = std::min(least, node.x()), most = std::max(most, node.x());
-      for (const SafetyLine& line : piece.lines)
-        least = std::min(least, line.laid.run.to.x()), most = std::max(most, line.laid.run.to.x());
-      if (most - least > most_m) return true;
-    }
-  return false;
-}
 
 double height_of(const std::vector<Block>& blocks) {
   double height = 0;
@@ -46,7 +29,7 @@ std::vector<Block> blocks_of(const SafetySubject& subject, const Setting& settin
   append(watch_blocks(subject, content.width));
   std::vector<Block> lists = securing_blocks(subject, setting, content.width), pictures;
   std::ranges::move(outlet_blocks(subject, setting, content.width), std::back_inserter(lists));
-  if (has_pictures(subject))
+  if (subject.has_pictures())
     pictures = safety_pictures(subject, setting, content.width, content.height, content.height - height_of(blocks));
   // Where the first picture needs a page of its own, the lists that fit fill the one before it.
   double left = content.height - height_of(blocks);

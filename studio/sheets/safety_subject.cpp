@@ -3,6 +3,9 @@
 #include <algorithm>
 
 #include "studio/build_sheet/build_picture.hpp"
+#include "studio/model/finding_words.hpp"
+#include "studio/paper/piece_key.hpp"
+#include "studio/sheets/alike_names.hpp"
 #include "studio/standing/site_words.hpp"
 
 namespace quadrille {
@@ -46,6 +49,25 @@ bool SafetySubject::has_lines() const {
 }
 
 std::string print_pull(double newtons, Units units) { return newtons < 0.05 ? "slack" : print_force(newtons, units); }
+
+std::string numbered_names(const std::vector<const SafetyPiece*>& pieces, const SafetySubject& subject) {
+  std::vector<std::string> names;
+  std::vector<std::size_t> numbers;
+  for (const SafetyPiece* piece : pieces) names.push_back(piece->name()), numbers.push_back(piece->number);
+  return (subject.pieces.size() > 1 ? print_numbers(numbers) + "  " : "") + print_names(names);
+}
+
+std::vector<std::vector<const SafetyPiece*>> told_together(const SafetySubject& subject,
+                                                           const std::function<std::string(const SafetyPiece&)>& said) {
+  std::vector<std::vector<const SafetyPiece*>> groups;
+  for (const SafetyPiece& piece : subject.pieces) {
+    const bool together = !groups.empty() && said(*groups.back().back()) == said(piece) &&
+                          differ_in_number(groups.back().back()->name(), piece.name());
+    if (!together) groups.emplace_back();
+    groups.back().push_back(&piece);
+  }
+  return groups;
+}
 
 SafetySubject safety_subject(const Area& area, const Setting& setting) {
   SafetySubject subject;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -38,8 +39,16 @@ struct SafetySubject {
   std::vector<std::string> left_out;  ///< sentences about pieces that cannot be looked at
   bool outdoors() const { return area->site.surroundings == Surroundings::outdoors; }
   bool has_lines() const;
+  bool has_pictures() const { return outdoors() || has_lines(); }
   std::string name() const { return area->name.empty() ? "Unnamed area" : area->name; }
 };
+
+/// "2  Gate arch", "1–6  Column 1 to 6": with the numbers that the pictures have, where the area has several pieces.
+std::string numbered_names(const std::vector<const SafetyPiece*>& pieces, const SafetySubject& subject);
+
+/// The pieces in their order, neighbours together of which the same is said and whose names differ in number alone.
+std::vector<std::vector<const SafetyPiece*>> told_together(const SafetySubject& subject,
+                                                           const std::function<std::string(const SafetyPiece&)>& said);
 
 /// "26 N", or "slack" for what is less than is printed.
 std::string print_pull(double newtons, Units units);

@@ -94,6 +94,15 @@ std::optional<Extent> ground_of(const SafetyPiece& piece) {
   return extent;
 }
 
+bool has_wide_piece(const std::vector<SafetySubject>& subjects, double width_mm) {
+  const double most_m = (width_mm - 2 * aside) / 10;
+  for (const SafetySubject& subject : subjects)
+    for (const SafetyPiece& piece : subject.pieces)
+      if (const auto ground = ground_of(piece); subject.has_pictures() && ground && ground->width() > most_m)
+        return true;
+  return false;
+}
+
 std::vector<SafetyView> safety_views(const SafetySubject& subject, const Setting& setting, double width, double height,
                                      double first_height) {
   std::vector<SafetyView> views = views_of(subject, setting, width, height);

@@ -38,4 +38,7 @@ double picture_height(const SafetyView& view);
 /// none of them.
 std::optional<Extent> ground_of(const SafetyPiece& piece);
 
+/// Whether a piece that is drawn is wider than a picture of this width [mm] shows at 1:100.
+bool has_wide_piece(const std::vector<SafetySubject>& subjects, double width_mm);
+
 }  // namespace quadrille

@@ -3,10 +3,12 @@
 
 #include <doctest/doctest.h>
 
+#include <map>
 #include <set>
 
 #include "sdk/number.hpp"
 #include "studio/paint/output.hpp"
+#include "studio/paint/text.hpp"
 #include "tests/making/laid.hpp"
 #include "tests/paint/picture.hpp"
 #include "tests/paper/page_checks.hpp"
@@ -234,4 +236,37 @@ TEST_CASE("every balloon of a garland is on its sheet with cluster or filler num
 TEST_CASE("equal events give equal bytes") {
   const sample::Job job = with_piece(garland());
   CHECK(*to_pdf(build(job), {"A", "2027-06-19"}) == *to_pdf(build(job), {"A", "2027-06-19"}));
+}
+
+TEST_CASE("lists had uneven gaps: rows were measured for a narrower column than they were drawn in") {
+  for (const sample::Job& job : {sample::one_arch(), with_piece(garland()), secured_arch(), columns(3)})
+    for (Paper paper : {Paper::a4, Paper::letter, Paper::a3, Paper::tabloid}) {
+      SheetOptions options;
+      options.paper = paper;
+      for (const Page& page : build(job, options)) {
+        // Of the cells of a row the tallest gives its height.
+        std::map<std::pair<double, double>, double> tallest;
+        for (const Mark& mark : page.marks)
+          if (const auto* text = std::get_if<TextMark>(&mark.shape); text && mark.part == Part::key)
+            if (text->box.height > 4.5) {
+              double& most = tallest[{text->box.y, text->box.height}];
+              most = std::max(most, set_text(*text).logical.height);
+            }
+        for (const auto& [box, most] : tallest) CHECK(box.second - most < 0.1);
+      }
+    }
+}
+
+TEST_CASE("how a burst balloon is mended is told once, and for each way with its pieces") {
+  CHECK(times(all_text(build(columns(3), in_metres())), "A balloon has burst\n") == 1);
+  sample::Job job = columns(4, [](sample::Job&, PlacedPiece& p) { p.colours[1].colour = "ink"; });
+  std::string text = all_text(build(job, in_metres()));
+  CHECK(times(text, "A balloon has burst\n") == 1);
+  CHECK(times(text, "Pocket every scrap") == 1);
+  CHECK_FALSE(has(text, "\nAt "));
+  job = columns(4, [](sample::Job& j, PlacedPiece&) { j.built["c3"] = sample::built(garland()); });
+  text = all_text(build(job, in_metres()));
+  CHECK(times(text, "A balloon has burst\n") == 1);
+  CHECK(has(text, "\nAt Aisle 1, 2, 4: find the number of its cluster"));
+  CHECK(has(text, "\nAt Aisle 3: find its stretch by measuring along the line from the left end"));
 }

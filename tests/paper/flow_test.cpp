@@ -151,3 +151,18 @@ TEST_CASE("a last page held nothing but lines to sign on: such a block takes wha
   CHECK(flow(longer, {}, columns_in({0, 0, 68, 23}, 2), &marks).block == 2);
   CHECK(signs.at(1).x == 0);
 }
+
+TEST_CASE("the last row of a long table stood alone under its heading: one more goes along") {
+  std::vector<Rect> rows;
+  Block block;
+  for (int i = 0; i < 6; ++i) block.rows.push_back(row(5, &rows));
+  Marks marks;
+  // Five rows would fill the first column of 25.
+  CHECK(flow(std::span(&block, 1), {}, columns_in({0, 0, 68, 25}, 2), &marks).block == 1);
+  REQUIRE(rows.size() == 6);
+  CHECK(rows[3].x == 0);
+  CHECK(rows[4] == Rect{38, 0, 30, 5});
+  CHECK(rows[5] == Rect{38, 5, 30, 5});
+  // Columns of one row leave no choice.
+  CHECK(flow(std::span(&block, 1), {}, columns_in({0, 0, 300, 5}, 6), nullptr).block == 1);
+}

@@ -70,3 +70,28 @@ TEST_CASE("over the photo the sheet keeps its words and its scale's numbers, and
   for (const Rgb& pixel : picture.pixels) blue += pixel.blue > pixel.red + 60 && pixel.blue > pixel.green + 60 ? 1 : 0;
   CHECK(blue > picture.pixels.size() / 100);
 }
+
+TEST_CASE("names of what stands there could not be read on a dark photo: they lie on white") {
+  for (const bool has_photo : {true, false}) {
+    sample::Job job = sample::one_arch();
+    job.event.areas[0].edit([](Area& area) {
+      Structure post;
+      post.id = "s1", post.name = "Gate post", post.x_m = 0, post.height_m = 2;
+      area.structures.push_back(post);
+    });
+    if (has_photo) job = over_photo(std::move(job));
+    const Page page = sheet(job, in_metres()).front();
+    const auto label = std::ranges::find_if(page.marks, [](const Mark& mark) {
+      const auto* text = std::get_if<TextMark>(&mark.shape);
+      return text != nullptr && text->text.starts_with("Gate post, ");
+    });
+    REQUIRE(label != page.marks.end());
+    REQUIRE(label != page.marks.begin());
+    const Mark& before = *std::prev(label);
+    const auto* path = std::get_if<PathMark>(&before.shape);
+    const Rect white = bounds(before), text = bounds(*label);
+    const bool beneath = white.x < text.x + 0.01 && white.y < text.y + 0.01 && white.right() > text.right() - 0.01 &&
+                         white.bottom() > text.bottom() - 0.01;
+    CHECK((path != nullptr && !path->fill.empty() && path->fill[0].red == 1 && beneath) == has_photo);
+  }
+}

@@ -113,3 +113,33 @@ TEST_CASE("each size is on the gauge once, as a circle, a quarter or a piece by 
   CHECK(has(text, "36 in blown to 90.0 cm, 2.83 m around\n"));
   CHECK(gauge({}, Paper::a4).empty());
 }
+
+TEST_CASE("two sizes that hardly differ had labels across both curves: one did not see which was whose") {
+  for (const double larger : {0.1, 0.23}) {
+    const auto pages = gauge({size(11, larger), size(11, larger - 0.003)}, Paper::a4);
+    REQUIRE(pages.size() == 1);
+    std::vector<Rect> labels;
+    Point2 centre;
+    for (const Mark& mark : pages[0].marks) {
+      if (const auto* text = std::get_if<TextMark>(&mark.shape); text && has(text->text, "blown to"))
+        labels.push_back(text->box);
+      const Rect r = bounds(mark);
+      // The middle of the circles; of quarters the corner, where the two legs meet.
+      if (mark.part == Part::drawing && larger < 0.2 && r.width > 90) centre = r.middle();
+      if (mark.part == Part::drawing && larger > 0.2 && r.height == 0 && r.width > 90) centre = {r.x, r.y};
+    }
+    REQUIRE(labels.size() == 2);
+    // The larger stands outside both, the smaller inside.
+    const auto reach = [&](const Rect& box, bool least) {
+      double found = least ? 1e9 : 0;
+      for (int i = 0; i <= 100; ++i)
+        for (const double y : {box.y, box.bottom()}) {
+          const double d = std::hypot(box.x + box.width * i / 100 - centre.x, y - centre.y);
+          found = least ? std::min(found, d) : std::max(found, d);
+        }
+      return found;
+    };
+    CHECK(std::max(reach(labels[0], true), reach(labels[1], true)) > larger / 2 * 1000);
+    CHECK(std::min(reach(labels[0], false), reach(labels[1], false)) < (larger - 0.003) / 2 * 1000);
+  }
+}

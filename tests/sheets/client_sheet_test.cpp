@@ -196,3 +196,13 @@ TEST_CASE("client sheets of hard cases keep inside their page, on all papers, wi
       for (const Page& page : client(hard.job, options)) check_page(page);
     }
 }
+
+TEST_CASE("a hall full of columns took a page of rows: those alike share one, others do not") {
+  CHECK(has(all_text(client(columns(5))), "\nAisle 1 to 5\n5 × "));
+  const auto other =
+      columns(5, [](sample::Job& job, PlacedPiece&) { job.built["c3"] = sample::built(sample::column(1.5, 0.2)); });
+  const std::string text = all_text(client(other));
+  CHECK(has(text, "\nAisle 1, 2\n2 × "));
+  CHECK(has(text, "\nAisle 3\n"));
+  CHECK(has(text, "\nAisle 4, 5\n2 × "));
+}

@@ -9,6 +9,7 @@
 #include "studio/labour/day_words.hpp"
 #include "studio/model/finding_words.hpp"
 #include "studio/paint/output.hpp"
+#include "studio/sheets/distance.hpp"
 #include "tests/paint/picture.hpp"
 #include "tests/sheets/site_sheets.hpp"
 
@@ -139,14 +140,13 @@ TEST_CASE("times, distances, contacts and access stand on the sheet, as text tha
   const std::string text = output_of("pdftotext -layout '" + folder.write("day.pdf", *pdf) + "' -");
   for (const char* part :
        {"19 June 2027", "08:00", "12:00", "22:00", "Ada Fenwright", "Orchard Hall", "Quarry Row Balloons, 4 Quarry Row",
-        "35.00 m", "12.00 m", "outdoors, grass", "tying to it was allowed by the head gardener",
+        " 35 m ", " 12 m ", "outdoors, grass", "tying to it was allowed by the head gardener",
         "Drive to the venue, 21.0 km", "Work at the venue, of all people: ", "ready by 12:00", "The event", "Person 1"})
     CHECK_MESSAGE(has(text, part), part);
   const auto carry = std::ranges::find(reckoned.plan.tasks, std::string("a1/carry-in"),
                                        [](const PlannedTask& planned) { return planned.task.id; });
   REQUIRE(carry != reckoned.plan.tasks.end());
-  CHECK(
-      has(all_text(day_sheet(reckoned.input(), in_metres())), "12.00 m\n" + std::to_string(carry->task.parts) + "\n"));
+  CHECK(has(all_text(day_sheet(reckoned.input(), in_metres())), "\n12 m\n" + std::to_string(carry->task.parts) + "\n"));
 }
 
 TEST_CASE("a day that is too short says so on top; what is taken for granted stands at the end") {
@@ -171,4 +171,21 @@ TEST_CASE("without a plan, or with nothing to build, the day sheet says so") {
   SheetOptions elsewhere;
   elsewhere.area = "no such area";
   CHECK(day_sheet(reckoned.input(), elsewhere).empty());
+}
+
+TEST_CASE("how to read the day stood alone on a last page: it is with the times, before the chart") {
+  const ReckonedJob reckoned(garden_arch());
+  const std::string text = all_text(day_sheet(reckoned.input(), in_metres()));
+  const auto read = text.find("Slack is how much longer");
+  REQUIRE(read != std::string::npos);
+  CHECK(read < text.find("Contacts\n"));
+}
+
+TEST_CASE("ways to vehicle and outlet are told as people say them") {
+  // 18 m = 59.06 ft, 40 m = 131.2 ft; 0.3 m is not none.
+  CHECK(print_distance(18, Units::feet) == "59 ft");
+  CHECK(print_distance(40, Units::feet) == "131 ft");
+  CHECK(print_distance(18, Units::metric) == "18 m");
+  CHECK(print_distance(0.3, Units::metric) == "1 m");
+  CHECK(print_distance(0, Units::metric) == "0 m");
 }

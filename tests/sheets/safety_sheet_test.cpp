@@ -183,3 +183,62 @@ TEST_CASE("equal events give equal safety sheets, day sheets and pull lists") {
   CHECK(*to_pdf(safety_sheet(one.input(), {}), {"A", "2027-06-19"}) ==
         *to_pdf(safety_sheet(other.input(), {}), {"A", "2027-06-19"}));
 }
+
+TEST_CASE("what is so of several pieces alike is said once, with their numbers and names") {
+  const ReckonedJob reckoned(columns(5), standard_house(), true);
+  const std::string text = all_text(safety_sheet(reckoned.input(), in_metres()));
+  CHECK(times_in(text, "1–5  Aisle 1 to 5\n") == 1);
+  CHECK_FALSE(has(text, "Aisle 3"));
+  const auto ones =
+      columns(3, [](sample::Job& job, PlacedPiece&) { job.built["c3"] = sample::built(sample::column(1.5, 0.2)); });
+  const ReckonedJob other(ones, standard_house(), true);
+  CHECK(has(all_text(safety_sheet(other.input(), in_metres())), "3  Aisle 3\n"));
+}
+
+TEST_CASE("a place without a plan was told to mark its outlet on the plan") {
+  sample::Job job = columns(2);
+  job.event.areas[0].edit([](Area& area) { area.site.outlet_m = 7.6; });
+  const std::string text = all_text(safety_sheet(ReckonedJob(job).input(), in_metres()));
+  CHECK(has(text, "The outlet is 8 m away. "));
+  CHECK_FALSE(has(text, "on the plan"));
+  CHECK(has(all_text(safety_sheet(ReckonedJob(garden_arch()).input(), in_metres())),
+            "The outlet is 12 m away; where it is, mark on the plan."));
+}
+
+TEST_CASE("a table of six metres was drawn from above as small as a post") {
+  sample::Job job = garden_arch();
+  job.event.areas[0].edit([](Area& area) {
+    Structure table;
+    table.id = "s2", table.name = "Long table", table.kind = StructureKind::table;
+    table.x_m = 1, table.y_m = -1, table.width_m = 2, table.depth_m = 0.8;
+    area.structures.push_back(table);
+  });
+  const auto pages = safety_sheet(ReckonedJob(job).input(), in_metres());
+  std::vector<Rect> boxes;
+  double scale = 0;
+  for (const Page& page : pages) {
+    const std::string text = all_text({page});
+    if (const auto at = text.find("From the front, and from above beneath it, 1:"); at != std::string::npos)
+      scale = std::stod(text.substr(at + 45));
+    for (const Mark& mark : page.marks)
+      if (const auto* path = std::get_if<PathMark>(&mark.shape); path && mark.part == Part::site && !path->fill.empty())
+        boxes.push_back(bounds(mark));
+  }
+  REQUIRE(scale > 0);
+  CHECK(std::ranges::any_of(boxes, [&](const Rect& box) {
+    return std::abs(box.width - 2000 / scale) < 0.01 && std::abs(box.height - 800 / scale) < 0.01;
+  }));
+}
+
+TEST_CASE("the legend of a picture explains the signs that are there, and no others") {
+  const std::string text = all_text(safety_sheet(ReckonedJob(garden_arch()).input(), in_metres()));
+  CHECK(has(text, "Cross: stake. Square: dead weight. Diamond: tied to what stands there. Hatched: walkway. From"));
+  sample::Job job = garden_arch();
+  job.event.areas[0].edit([](Area& area) {
+    area.walkways.clear();
+    area.pieces[0].edit([](PlacedPiece& piece) { piece.lines.clear(); });
+  });
+  const std::string bare = all_text(safety_sheet(ReckonedJob(job).input(), in_metres()));
+  CHECK(has(bare, "From the front"));
+  for (const char* sign : {"Cross:", "Square:", "Diamond:", "Hatched:", "dashed"}) CHECK_FALSE(has(bare, sign));
+}
