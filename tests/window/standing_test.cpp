@@ -10,6 +10,8 @@
 #include "studio/window/job/study.hpp"
 #include "studio/window/panels/checklist_panel.hpp"
 #include "studio/window/panels/findings_panel.hpp"
+#include "studio/window/panels/form_panel.hpp"
+#include "studio/window/panels/site_panel.hpp"
 #include "studio/window/panels/standing_panel.hpp"
 #include "studio/window/panels/standing_words.hpp"
 #include "studio/window/panels/totals_panel.hpp"

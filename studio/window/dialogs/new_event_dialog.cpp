@@ -63,7 +63,7 @@ NewEventDialog::NewEventDialog(wxWindow* parent, std::shared_ptr<const LoadedPal
     set_accessible_name(colour, wxString("Colour ") << (i + 1), "");
     colour->Bind(wxEVT_CHOICE, [this](wxCommandEvent&) { show_swatches(); });
     auto* swatch = new wxStaticBitmap(this, wxID_ANY, make_swatch(*wxWHITE));
-    const wxSizerFlags beside = wxSizerFlags().CentreVertical().ReserveSpaceEvenIfHidden();
+    const wxSizerFlags beside = wxSizerFlags().CentreVertical();
     row->Add(swatch, wxSizerFlags(beside).Border(i > 0 ? wxLEFT | wxRIGHT : wxRIGHT, FromDIP(4)));
     row->Add(colour, wxSizerFlags(1));
     colours_.push_back(colour), swatches_.push_back(swatch);
@@ -108,11 +108,13 @@ void NewEventDialog::show_swatches() {
   for (std::size_t i = 0; i < colours_.size(); ++i) {
     const int chosen = colours_[i]->GetSelection();
     const bool some = palette >= 0 && chosen > 0;
-    swatches_[i]->Show(some);
-    if (!some) continue;
-    const Colour& colour =
-        palettes_->palettes[static_cast<std::size_t>(palette)].colours[static_cast<std::size_t>(chosen) - 1];
-    swatches_[i]->SetBitmap(make_swatch(wxColour(colour.red, colour.green, colour.blue)));
+    wxColour filled = GetBackgroundColour();  // an empty ring where none is chosen
+    if (some) {
+      const Colour& colour =
+          palettes_->palettes[static_cast<std::size_t>(palette)].colours[static_cast<std::size_t>(chosen) - 1];
+      filled = wxColour(colour.red, colour.green, colour.blue);
+    }
+    swatches_[i]->SetBitmap(make_swatch(filled));
   }
 }
 
