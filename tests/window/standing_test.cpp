@@ -328,7 +328,7 @@ TEST_CASE("the form and the list of the page Site keep their width while the win
   const wxSize size = window->GetSize();
   const int form_width = form(), list_width = list();
   CHECK(form_width >= window->FromDIP(330));
-  for (const int less : {300, 480, 100, 0}) {
+  for (const int less : {300, 200, 100, 0}) {
     CAPTURE(less);
     window->SetSize(size.x - less, size.y);
     CHECK(window.pump_until([&] { return form() == form_width; }));
