@@ -117,4 +117,8 @@ Result<Event> with_area_field(const Event& event, std::string_view area_id, std:
   return Result<Event>::good(event);
 }
 
+bool is_of_site(const Finding& finding) {
+  return finding.key == "gust" || finding.key == "lines" || finding.key == "outlet-m";
+}
+
 }  // namespace quadrille

@@ -9,6 +9,7 @@
 #include "sdk/result.hpp"
 #include "studio/form/facts.hpp"
 #include "studio/model/built_event.hpp"
+#include "studio/model/finding.hpp"
 #include "studio/model/site_object.hpp"
 
 namespace quadrille {
@@ -52,5 +53,9 @@ std::string floor_words(double x_m, double y_m, Units units);
 
 /// "Gate post", "Line front-1 of Door arch": what a step of the undo history calls it.
 std::string object_name(const Area& area, const SiteObject& object);
+
+/// True where a finding is about the wind, the lines or the outlet, which have their fields here and not among those of a
+/// piece.
+bool is_of_site(const Finding& finding);
 
 }  // namespace quadrille

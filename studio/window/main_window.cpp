@@ -35,6 +35,7 @@
 #include "studio/window/toolkit/accessible_name.hpp"
 #include "studio/window/toolkit/drop_target.hpp"
 #include "studio/window/toolkit/icon.hpp"
+#include "studio/window/toolkit/kept_pane.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
@@ -42,23 +43,7 @@ namespace {
 
 enum StatusField : int { status_message, status_place, status_work, status_fields };
 
-constexpr int strip_height = 284;  // [DIP]
-
-/// The lower pane keeps the height that it was given, or that the user gave it, however the window changes; the
-/// toolkit's own way loses it while the window is still growing to its first size.
-void keep_lower_pane(wxSplitterWindow* splitter, int height) {
-  auto kept = std::make_shared<int>(height);
-  splitter->Bind(wxEVT_SIZE, [kept, splitter](wxSizeEvent& event) {
-    if (event.GetSize().y < splitter->GetMinimumPaneSize()) return;  // not on the screen yet: nothing to lay out
-    if (event.GetSize().y > *kept) splitter->SetSashPosition(event.GetSize().y - *kept);
-    event.Skip();
-  });
-  splitter->Bind(wxEVT_SPLITTER_SASH_POS_CHANGING, [kept, splitter](wxSplitterEvent& event) {
-    // Events of splitters inside this one come by here too.
-    if (event.GetEventObject() == splitter) *kept = splitter->GetClientSize().y - event.GetSashPosition();
-    event.Skip();
-  });
-}
+constexpr int strip_height = 284, form_width = 340;  // [DIP]
 
 /// `wanted`, or as much of it as the desktop has beside its panels; a frame's own border is taken to be 40 high at most.
 void fit_into_desktop(wxTopLevelWindow& window, const wxSize& wanted) {
@@ -133,8 +118,8 @@ void MainWindow::lay_out() {
   middle->SetSizer(places);
   make_form(right);
   right->SetMinimumPaneSize(FromDIP(140));
-  right->SetSashGravity(1);
-  right->SplitVertically(middle, form_, -FromDIP(340));
+  right->SplitVertically(middle, form_, -FromDIP(form_width));
+  keep_second_pane(right, FromDIP(form_width));
   strip_ = new wxNotebook(down, wxID_ANY);
   set_accessible_name(strip_, "What comes of the design", "");
   totals_ = new TotalsPanel(strip_);
@@ -148,7 +133,7 @@ void MainWindow::lay_out() {
   across->SplitVertically(outline_, right, FromDIP(350));
   down->SetMinimumPaneSize(FromDIP(160));
   down->SplitHorizontally(across, strip_, -FromDIP(strip_height));
-  keep_lower_pane(down, FromDIP(strip_height));
+  keep_second_pane(down, FromDIP(strip_height));
 
   auto* sizer = new wxBoxSizer(wxVERTICAL);
   sizer->Add(info_, wxSizerFlags().Expand());

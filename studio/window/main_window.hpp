@@ -52,6 +52,7 @@ struct ArrayPlan;
 struct ChecklistLine;
 struct DragHandle;
 struct DragRules;
+struct DragShown;
 struct Gesture;
 struct Form;
 struct FormContent;
@@ -62,6 +63,7 @@ struct JobRecord;
 struct LoadedHouse;
 struct MenuState;
 struct Parameter;
+struct PieceType;
 struct PieceTypes;
 struct Question;
 struct SiteMenuState;
@@ -252,7 +254,6 @@ class MainWindow : public wxFrame, private EventDesk {
   void show_pattern(const PlacedPiece& placed, FormContent& content) const;
   std::optional<std::string> take_typed(const std::string& key, const std::string& text);
   std::vector<ColourReference> colours_for_new() const;
-  void add_piece_at(const std::string& type, double x_m);
   void put_in(const char* verb, PlacedPiece piece);
   double middle_m() const;
 
@@ -292,15 +293,22 @@ class MainWindow : public wxFrame, private EventDesk {
   void nudge_handle(const HandleName& name, int right, int up);
   void add_point(const std::optional<HandleName>& name);
   void remove_point(const std::optional<HandleName>& name);
-  void place_near(double x_m, const DragRules& rules);
-  void place_now();
   void move_figure_to(double x_m);
   void select_all();
+
+  // main_window_placing.cpp: new pieces put down by hand
+  void show_placing_room(const std::optional<Extent>& room, int carrying);
+  void show_placing(DragShown drag);
+  void place_near(double x_m, const DragRules& rules);
+  void place_now();
+  PlacedPiece new_piece(const PieceType& type) const;
+  void add_piece_at(const std::string& type, double x_m);
 
   // main_window_findings.cpp: everything there is to say, and what mends it
   void make_findings(wxNotebook* strip);
   void show_findings();
   void step_finding(int by);
+  bool go_to_site(const Finding& finding);
 
   // main_window_begin.cpp: the ways in
   void make_start(wxWindow* parent);
@@ -376,6 +384,7 @@ class MainWindow : public wxFrame, private EventDesk {
   QuotePanel* quote_ = nullptr;
   SitePanel* site_ = nullptr;
   std::optional<SiteObject> site_object_;     ///< what was selected on its page last
+  bool led_to_site_ = false;                  ///< a finding led to its page, and nobody has left that since
   std::optional<Event> site_drag_from_;       ///< as it was when the drag on its plan began
   std::shared_ptr<const LoadedHouse> house_;  ///< whose stock, prices and rates count for the open event
   std::map<std::string, std::shared_ptr<const StandingReport>, std::less<>> reports_;  ///< newest of each piece

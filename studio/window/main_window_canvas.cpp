@@ -1,4 +1,4 @@
-// Hands on the drawing: moving, handles, placing, and what the canvas's own menu offers.
+// Hands on the drawing: moving, and the handles of what is selected.
 #include <wx/textentry.h>
 
 #include <algorithm>
@@ -11,7 +11,6 @@
 #include "studio/arrange/selection.hpp"
 #include "studio/form/form.hpp"
 #include "studio/host/piece_type.hpp"
-#include "studio/model/area_edits.hpp"
 #include "studio/model/edits.hpp"
 #include "studio/model/lengths.hpp"
 #include "studio/window/canvas/canvas.hpp"
@@ -71,6 +70,7 @@ void MainWindow::make_canvas(wxWindow* parent) {
   answers.given_up = [this] { give_up(); };
   answers.placing = [this](double x_m, const DragRules& rules) { place_near(x_m, rules); };
   answers.placed = [this] { place_now(); };
+  answers.not_placed = [this] { SetStatusText(""); };
   answers.figure_moved = [this](double x_m) { move_figure_to(x_m); };
   answers.pointing = [this](std::optional<Point2> place) { show_place(place); };
   answers.menu = [this](wxPoint at) {
@@ -270,38 +270,6 @@ void MainWindow::remove_point(const std::optional<HandleName>& name) {
   canvas_->focus_handle(HandleName{handle->key, handle->point > 0 ? handle->point - 1 : 0});
 }
 
-void MainWindow::begin_placing(const std::string& type_id) {
-  const PieceType* const type = types_ ? types_->find(type_id) : nullptr;
-  if (!document_ || document_->read_only() || type == nullptr || area() == nullptr) return;
-  hand_->placing_type = type_id;
-  canvas_->begin_placing(type->name);
-  SetStatusText("Click where it is to stand. Enter puts it down where the line is, Esc gives it up.");
-}
-
-void MainWindow::place_near(double x_m, const DragRules& rules) {
-  if (!document_ || area() == nullptr) return;
-  Event event = document_->event();
-  const Units units = event.units;
-  PlacedPiece carried;
-  carried.id = free_id(event, "p");
-  carried.x_m = rounded_place(x_m, units);
-  carried.last_built = LastBuilt{1e-6, 1e-6, 1e-6, 0, {}};  // only its middle is drawn to anything
-  const PieceIds body{carried.id};
-  const Area here = *find_area(with_piece(std::move(event), area_, carried), area_);
-  const Snapped snapped =
-      snap(here, last_built(), body, {}, {hand_->snapping && rules.snapping, rules.near_m, false}, units);
-  hand_->placing_x_m = tidy(carried.x_m + snapped.way.right_m);
-  canvas_->show_placing(hand_->placing_x_m, std::nullopt,
-                        {snapped.guides, print_length(hand_->placing_x_m, lengths_in(units)) + " along"});
-}
-
-void MainWindow::place_now() {
-  const std::string type = hand_->placing_type;
-  canvas_->end_placing();
-  SetStatusText("");
-  add_piece_at(type, hand_->placing_x_m);
-}
-
 void MainWindow::move_figure_to(double x_m) {
   if (!document_) return;
   hand_->figures[area_] = rounded_place(x_m, document_->event().units);
@@ -331,34 +299,6 @@ void MainWindow::bind_canvas_commands() {
       constexpr double step_m = 0.25;
       if (const auto x = canvas_->figure_x_m()) move_figure_to(*x + by * step_m);
     });
-}
-
-/// What can be done with what is selected, as the menu bar has it: the same words, keys and states.
-std::unique_ptr<wxMenu> MainWindow::context_menu() const {
-  auto menu = std::make_unique<wxMenu>();
-  const auto add = [&](int id) {
-    const wxMenuItem* const item = GetMenuBar()->FindItem(id);
-    if (item != nullptr) menu->Append(id, item->GetItemLabel(), item->GetHelp())->Enable(item->IsEnabled());
-  };
-  if (!pieces_.empty()) {
-    for (const int id : {int{command_duplicate}, int{command_mirror}, int{command_to_front}, int{command_to_back}})
-      add(id);
-    menu->AppendSeparator();
-    if (menu_state().has_path) {
-      for (const int id : {int{command_add_point}, int{command_remove_point}}) add(id);
-      menu->AppendSeparator();
-    }
-    add(wxID_DELETE);
-    menu->AppendSeparator();
-    add(command_fit_piece);
-  } else {
-    for (int id = command_add; id <= command_add_last && GetMenuBar()->FindItem(id) != nullptr; ++id)
-      menu->Append(id, "Add " + wxMenuItem::GetLabelText(GetMenuBar()->GetLabel(id)))->Enable(menu_state().can_edit);
-    if (menu->GetMenuItemCount() > 0) menu->AppendSeparator();
-  }
-  add(wxID_ZOOM_FIT);
-  add(wxID_SELECTALL);
-  return menu;
 }
 
 }  // namespace quadrille

@@ -5,6 +5,7 @@
 
 #include "studio/form/remedies.hpp"
 #include "studio/form/selection_words.hpp"
+#include "studio/form/site_form.hpp"
 #include "studio/host/piece_type.hpp"
 #include "studio/window/job/document.hpp"
 #include "studio/window/job/standing_worker.hpp"
@@ -12,6 +13,7 @@
 #include "studio/window/main_window.hpp"
 #include "studio/window/panels/findings_panel.hpp"
 #include "studio/window/panels/form_panel.hpp"
+#include "studio/window/panels/site_panel.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
@@ -58,15 +60,34 @@ void MainWindow::show_findings() {
 void MainWindow::step_finding(int by) {
   if (!document_ || findings_->told_count() == 0) return;
   // The first step leads to what is selected already, where its page was not in front.
-  const bool looked_at = strip_->GetCurrentPage() == findings_;
+  const wxWindow* const page = strip_->GetCurrentPage();
+  const bool looked_at = page == findings_ || (page == site_ && led_to_site_);
   show_page(*findings_);
   findings_->step(looked_at ? by : 0);
   findings_->go_to_selected();
 }
 
+/// What is about wind, lines or the outlet has its field on the page Site. False where the finding is about something
+/// else, or one change to the piece is known to mend it.
+bool MainWindow::go_to_site(const Finding& finding) {
+  const Area* const here = area();
+  if (here == nullptr || finding.change || !is_of_site(finding)) return false;
+  const bool of_wind = finding.key == "gust", of_lines = finding.key == "lines";
+  // Where a gust is forecast, lines make the piece bear it, and not another forecast.
+  const bool to_lines = of_lines || (of_wind && here->site.gust_m_s && may_tie());
+  const PlacedPiece* const piece = to_lines ? find_piece(*here, finding.piece) : nullptr;
+  const bool tied = piece != nullptr && !piece->lines.empty();
+  site_object_ = tied ? std::optional(SiteObject{SiteObjectKind::line, piece->id, 0}) : std::nullopt;
+  show_page(*site_);
+  show_site();
+  led_to_site_ = true;
+  to_lines ? site_->focus_lines() : site_->focus_field(of_wind ? "gust" : "outlet");
+  return true;
+}
+
 void MainWindow::go_to(const Finding& finding) {
   if (!finding.area.empty()) select(finding.area, finding.piece);
-  if (finding.piece.empty()) return;
+  if (go_to_site(finding) || finding.piece.empty()) return;
   const bool changes = finding.change && finding.change->piece == finding.piece;
   if (!form_->focus_field(finding.key) && !(changes && form_->focus_field(finding.change->key)))
     SetStatusText("The form has no field for that; the sentence below the list says what would mend it.");

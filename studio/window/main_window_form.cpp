@@ -179,18 +179,6 @@ double MainWindow::middle_m() const {
   return rounded_place(canvas_->scene() ? middle : 2.0, document_->event().units);
 }
 
-void MainWindow::add_piece_at(const std::string& type_id, double x_m) {
-  const PieceType* const type = types_ ? types_->find(type_id) : nullptr;
-  if (!document_ || document_->read_only() || type == nullptr || area() == nullptr) return;
-  PlacedPiece piece;
-  piece.name = type->name;
-  piece.type = type_id;
-  piece.x_m = x_m;
-  piece.colours = colours_for_new();
-  piece.values = values_for_colours(type->parameters, piece.colours.size());
-  put_in("Add", std::move(piece));
-}
-
 /// Puts a new piece into the area, with an id and a name of its own, and selects it.
 void MainWindow::put_in(const char* verb, PlacedPiece piece) {
   Event event = document_->event();

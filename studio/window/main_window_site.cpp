@@ -67,6 +67,7 @@ void MainWindow::make_site_page() {
   strip_->AddPage(site_, "Site");
   strip_->Bind(wxEVT_NOTEBOOK_PAGE_CHANGED, [this](wxBookCtrlEvent& event) {
     event.Skip();
+    led_to_site_ = false;
     show_site();
   });
   on(command_site_page, [this] {

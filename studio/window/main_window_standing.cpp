@@ -38,7 +38,12 @@ void MainWindow::make_standing_pages() {
                  if (standing_worker_ && study_ && standing_is_shown())
                    standing_worker_->ask(GustQuestion{study_, area_, lead(), gust_m_s, direction_deg, first_deg});
                },
-               [this](const GustReport* report) { show_bent(report); }});
+               [this](const GustReport* report) { show_bent(report); },
+               [this] {
+                 if (!may_edit_event()) return;
+                 show_page(*site_);
+                 site_->offer_advice();
+               }});
   checklist_ = new ChecklistPanel(strip_, [this](const ChecklistLine& line, bool done) { tick(line, done); });
   strip_->AddPage(standing_, "Standing");
   strip_->AddPage(checklist_, "Checklist");

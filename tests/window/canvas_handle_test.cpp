@@ -1,4 +1,6 @@
 // Drag handles and placing on the canvas.
+#include <algorithm>
+
 #include "by_hand.hpp"
 #include "studio/window/commands/commands.hpp"
 
@@ -189,6 +191,13 @@ TEST_CASE("choosing a type has the pointer carry a piece, and a click puts it do
   const wxPoint at = canvas.to_window({4.2, 1.0});
   hand.move(at, alt_key);
   CHECK(canvas.drag_shown().words.find("along") != std::string::npos);
+  // As soon as it is known how large it is, that is seen, and goes with the pointer.
+  REQUIRE(window.pump_until([&] { return canvas.placing_room().has_value(); }));
+  const Extent before_move = *canvas.placing_room();
+  hand.move(at + wxPoint(30, 0), alt_key);
+  CHECK(canvas.placing_room()->left > before_move.left);
+  hand.move(at, alt_key);
+  const Extent outline = *canvas.placing_room();
   hand.click(at, alt_key);
   CHECK(!canvas.is_placing());
   REQUIRE(count() == before + 1);
@@ -197,11 +206,18 @@ TEST_CASE("choosing a type has the pointer carry a piece, and a click puts it do
   CHECK(std::abs(place_of(window->document()->event(), window->selected_piece()) - 4.2) <= pixel + 0.005);
   CHECK(window->document()->history().undo_name().starts_with("Add "));
   window.settle();
+  const auto stands = std::ranges::find(canvas.scene()->pieces, window->selected_piece(), &ScenePiece::id);
+  REQUIRE(stands != canvas.scene()->pieces.end());
+  CHECK(outline.left == doctest::Approx(stands->standing().left));
+  CHECK(outline.right == doctest::Approx(stands->standing().right));
+  CHECK(outline.top == doctest::Approx(stands->standing().top));
 
   // Escape leaves nothing behind; Enter puts it down where the line is, which begins in the middle.
   window.command(add_command(window, "arch"));
+  CHECK(!window->GetStatusBar()->GetStatusText().empty());  // it says what to do
   hand.key(WXK_ESCAPE);
   CHECK(!canvas.is_placing());
+  CHECK(window->GetStatusBar()->GetStatusText().empty());
   CHECK(count() == before + 1);
   window.command(command_snapping);
   window.command(add_command(window, "arch"));

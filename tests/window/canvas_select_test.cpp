@@ -145,8 +145,11 @@ TEST_CASE("the canvas's own menu offers what the menu bar has for the selection,
   window.open(put_event(folder));
   const auto ids_of = [](const wxMenu& menu) {
     std::vector<int> ids;
-    for (const wxMenuItem* item : menu.GetMenuItems())
-      if (!item->IsSeparator()) ids.push_back(item->GetId());
+    for (const wxMenuItem* item : menu.GetMenuItems()) {
+      const wxMenuItemList items = item->IsSubMenu() ? item->GetSubMenu()->GetMenuItems() : wxMenuItemList();
+      for (const wxMenuItem* within : items) ids.push_back(within->GetId());
+      if (!item->IsSeparator() && !item->IsSubMenu()) ids.push_back(item->GetId());
+    }
     return ids;
   };
   const auto nothing = window->context_menu();
@@ -157,6 +160,15 @@ TEST_CASE("the canvas's own menu offers what the menu bar has for the selection,
   CHECK(one->FindItem(wxID_DELETE) != nullptr);
   CHECK(one->FindItem(command_fit_piece) != nullptr);
   CHECK(one->FindItem(command_add_point) == nullptr);  // an arch has no path
+  for (const int id :
+       {int{wxID_COPY}, int{wxID_PASTE}, int{command_array}, int{command_align_front_line}, int{command_spread_gaps},
+        int{command_to_back}, int{command_rename}, int{command_lock}, int{command_hide}}) {
+    CAPTURE(id);
+    CHECK(one->FindItem(id) != nullptr);
+  }
+  const auto state_of = [&](const wxMenu& menu, int id) { return menu.FindItem(id)->IsEnabled(); };
+  CHECK(!state_of(*one, command_align_left));  // with itself alone there is nothing to line up
+  CHECK(state_of(*one, command_align_front_line));
   for (const int id : ids_of(*one)) {
     REQUIRE(window->GetMenuBar()->FindItem(id) != nullptr);
     CHECK(one->FindItem(id)->GetItemLabel() == window->GetMenuBar()->FindItem(id)->GetItemLabel());

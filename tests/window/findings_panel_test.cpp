@@ -1,8 +1,10 @@
 // Findings as they are read in the window.
 #include "studio/window/panels/findings_panel.hpp"
+#include "breezy_event.hpp"
 #include "studio/model/edits.hpp"
 #include "studio/window/commands/commands.hpp"
 #include "studio/window/panels/outline.hpp"
+#include "studio/window/panels/site_panel.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 #include "toolkit.hpp"
 
@@ -110,6 +112,49 @@ TEST_CASE("how a piece stands is a finding too, and ballast that reaches the for
     page.step(row - page.table().selected());
     CHECK(page.selected().front().text != finding.text);
   }
+}
+
+namespace {
+
+/// Goes to the first finding of this code, as Enter does; false where there is none.
+bool go_to_first(OpenWindow& window, std::string_view code) {
+  FindingsPanel& page = window->findings();
+  window->show_page(page);
+  for (int row = 0; row < static_cast<int>(page.told_count()); ++row) {
+    page.step(row - page.table().selected());
+    if (page.selected().empty() || page.selected().front().code != code) continue;
+    page.go_to_selected();
+    return true;
+  }
+  return false;
+}
+
+}  // namespace
+
+TEST_CASE("what is found of wind, lines and outlet leads to its field on the page Site") {
+  ScratchFolder folder;
+  Event event = breezy_event();
+  event.areas[0].edit([](Area& area) { area.site.gust_m_s.reset(); });
+  OpenWindow window;
+  window.open(put_event(folder, event));
+  SitePanel& site = window->site();
+  // No gust is forecast: the field for it.
+  REQUIRE(window.pump_until([&] { return go_to_first(window, "no-forecast"); }));
+  CHECK(site.IsShown());
+  CHECK(window.pump_until([&] { return site.fields().input("gust")->HasFocus(); }));
+  // The key for the next finding goes on from there, and does not come back to the same for ever.
+  const Findings left = window->findings().selected();
+  window.command(command_next_finding);
+  CHECK(window->findings().selected() != left);
+  // No outlet is known.
+  REQUIRE(go_to_first(window, "no-outlet-known"));
+  CHECK(site.IsShown());
+  CHECK(window.pump_until([&] { return site.fields().input("outlet")->HasFocus(); }));
+  // A piece without lines: what ties it, and nobody is led to another forecast for it.
+  REQUIRE(window.pump_until([&] { return go_to_first(window, "not-tied"); }));
+  CHECK(window->selected_piece() == "p2");
+  CHECK(site.IsShown());
+  CHECK(window.pump_until([&] { return site.advice_button().HasFocus() || site.add_button().HasFocus(); }));
 }
 
 }  // namespace quadrille

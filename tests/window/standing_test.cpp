@@ -10,6 +10,8 @@
 #include "studio/window/job/study.hpp"
 #include "studio/window/panels/checklist_panel.hpp"
 #include "studio/window/panels/findings_panel.hpp"
+#include "studio/window/panels/form_panel.hpp"
+#include "studio/window/panels/site_panel.hpp"
 #include "studio/window/panels/standing_panel.hpp"
 #include "studio/window/panels/standing_words.hpp"
 #include "studio/window/panels/totals_panel.hpp"
@@ -311,6 +313,40 @@ TEST_CASE("the window ran off the screen of a small laptop: it opens inside what
     const wxRect frame = window->GetScreenRect(), shown_at = panel->GetScreenRect();
     CHECK(frame.Contains(shown_at));
   }
+}
+
+TEST_CASE("the form and the list of the page Site keep their width while the window grows, shrinks and grows again") {
+  // Under a window manager, which sizes a window in steps, the form had once a third less than its fields ask for.
+  ScratchFolder folder;
+  OpenWindow window;
+  window.open(put_event(folder, breezy_event()));
+  window->select("a1", "p1");
+  window->show_page(window->site());
+  const auto form = [&] { return window->form().GetSize().x; };
+  const auto list = [&] { return window->site().objects().list->GetSize().x; };
+  REQUIRE(window.pump_until([&] { return list() > 0 && form() > 0; }));
+  const wxSize size = window->GetSize();
+  const int form_width = form(), list_width = list();
+  CHECK(form_width >= window->FromDIP(330));
+  for (const int less : {300, 200, 100, 0}) {
+    CAPTURE(less);
+    window->SetSize(size.x - less, size.y);
+    CHECK(window.pump_until([&] { return form() == form_width; }));
+  }
+  CHECK(window.pump_until([&] { return list() == list_width; }));
+  // All of its buttons are inside.
+  CHECK(window->site().GetScreenRect().Contains(window->site().advice_button().GetScreenRect()));
+}
+
+TEST_CASE("the advised lines of the selected piece are offered where it is read that it does not stand") {
+  ScratchFolder folder;
+  OpenWindow window;
+  open_standing(window, put_event(folder, breezy_event()));
+  window->select("a1", "p2");  // not tied
+  const wxButton& button = window->standing().advice_button();
+  CHECK(window.pump_until([&] { return button.IsEnabled(); }));
+  window->select("a1", "");
+  CHECK(!button.IsEnabled());
 }
 
 }  // namespace quadrille

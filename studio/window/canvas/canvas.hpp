@@ -45,6 +45,8 @@ class Canvas : public wxWindow {
   /// Where what is carried would stand, the room it takes where that is known, and what draws it.
   void show_placing(double x_m, std::optional<Extent> room, DragShown drag);
   bool is_placing() const { return placing_.has_value(); }
+  /// The outline of what is being placed; nothing while its size is not known.
+  std::optional<Extent> placing_room() const { return placing_ ? placing_->room : std::nullopt; }
 
   void fit_all();
   /// Brings the pieces near; nothing where the scene has none of them.

@@ -61,6 +61,7 @@ struct CanvasAnswers {
   std::function<void()> given_up;  ///< back to where the drag began, which is then no step at all
   std::function<void(double x_m, const DragRules& rules)> placing;  ///< what is being placed would stand here
   std::function<void()> placed;                                     ///< there it is to stand
+  std::function<void()> not_placed;                                 ///< it is given up
   std::function<void(double x_m)> figure_moved;
   std::function<void(std::optional<Point2> place)> pointing;  ///< under the pointer
   std::function<void(wxPoint at)> menu;                       ///< the context menu is asked for [px of the canvas]

@@ -123,6 +123,7 @@ void Canvas::give_up() {
     if (went && ended == Grip::figure) answers_.figure_moved(grip_x_m_);
   } else if (placing_) {
     end_placing();
+    answers_.not_placed();
   } else if (focused_) {
     focus_handle(std::nullopt);
   } else {

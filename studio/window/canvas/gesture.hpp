@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "studio/arrange/handles.hpp"
+#include "studio/drawing/elevation.hpp"
 #include "studio/model/event.hpp"
 #include "studio/window/canvas/canvas_answers.hpp"
 #include "studio/window/job/study.hpp"
@@ -32,6 +33,8 @@ struct Gesture {
   wxTimer later;             ///< when all but the drawing catches up
   std::string placing_type;  ///< id of the piece type that is being placed
   double placing_x_m = 0;
+  std::optional<Extent> placing_room;  ///< that it would take if it stood at 0; nothing until that is known
+  int carried = 0;                     ///< how many were begun to be placed
 };
 
 }  // namespace quadrille

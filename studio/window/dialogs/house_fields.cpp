@@ -82,7 +82,7 @@ void HouseFields::make(const std::vector<HouseFieldGroup>& groups) {
     if (!group.name.empty()) {
       auto* heading = new wxStaticText(this, wxID_ANY, wxControl::EscapeMnemonics(shown(group.name)));
       heading->SetFont(GetFont().Bold());
-      GetSizer()->Add(heading, wxSizerFlags().Border(wxLEFT | wxTOP | wxRIGHT, FromDIP(12)));
+      GetSizer()->Add(heading, wxSizerFlags().Expand().Border(wxLEFT | wxTOP | wxRIGHT, FromDIP(12)));
     }
     for (const HouseField& field : group.fields) make_row(field, *GetSizer());
   }

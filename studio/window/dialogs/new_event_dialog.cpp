@@ -7,6 +7,7 @@
 
 #include "sdk/units.hpp"
 #include "studio/window/toolkit/accessible_name.hpp"
+#include "studio/window/toolkit/table.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
@@ -33,11 +34,10 @@ NewEventDialog::NewEventDialog(wxWindow* parent, std::shared_ptr<const LoadedPal
   title_ = new wxTextCtrl(this, wxID_ANY, "");
   title_->SetHint("Spring fair");
   add("What is it called?", title_);
-  date_known_ = new wxCheckBox(this, wxID_ANY, "is known");
-  date_ = new wxDatePickerCtrl(this, wxID_ANY);
-  date_->Enable(false);
-  date_known_->Bind(wxEVT_CHECKBOX, [this](wxCommandEvent&) { date_->Enable(date_known_->GetValue()); });
-  add("On which day?", date_, date_known_);
+  date_ = new wxDatePickerCtrl(this, wxID_ANY, wxDefaultDateTime, wxDefaultPosition, wxDefaultSize,
+                               wxDP_DROPDOWN | wxDP_SHOWCENTURY | wxDP_ALLOWNONE);
+  date_->SetValue(wxDefaultDateTime);  // it begins at today otherwise
+  add("On which day?", date_, new wxStaticText(this, wxID_ANY, "empty if you do not know yet"));
   const wxString where[] = {"Indoors", "Outdoors"}, measures[] = {"Feet and inches", "Metres"};
   surroundings_ = new wxRadioBox(this, wxID_ANY, "", wxDefaultPosition, wxDefaultSize, 2, where);
   add("Where?", surroundings_);
@@ -61,8 +61,12 @@ NewEventDialog::NewEventDialog(wxWindow* parent, std::shared_ptr<const LoadedPal
   for (std::size_t i = 0; i < most_colours; ++i) {
     auto* colour = new wxChoice(this, wxID_ANY);
     set_accessible_name(colour, wxString("Colour ") << (i + 1), "");
-    row->Add(colour, wxSizerFlags(1).Border(wxRIGHT, FromDIP(4)));
-    colours_.push_back(colour);
+    colour->Bind(wxEVT_CHOICE, [this](wxCommandEvent&) { show_swatches(); });
+    auto* swatch = new wxStaticBitmap(this, wxID_ANY, make_swatch(*wxWHITE));
+    const wxSizerFlags beside = wxSizerFlags().CentreVertical();
+    row->Add(swatch, wxSizerFlags(beside).Border(i > 0 ? wxLEFT | wxRIGHT : wxRIGHT, FromDIP(4)));
+    row->Add(colour, wxSizerFlags(1));
+    colours_.push_back(colour), swatches_.push_back(swatch);
   }
   fields->Add(new wxStaticText(this, wxID_ANY, "In which colours?"), wxSizerFlags().CentreVertical());
   fields->Add(row, wxSizerFlags().Expand());
@@ -96,6 +100,22 @@ void NewEventDialog::show_colours() {
         choice.Append(shown(colour.name));
     choice.SetSelection(i < 2 && choice.GetCount() > i + 1 ? static_cast<int>(i) + 1 : 0);
   }
+  show_swatches();
+}
+
+void NewEventDialog::show_swatches() {
+  const int palette = palette_->GetSelection();
+  for (std::size_t i = 0; i < colours_.size(); ++i) {
+    const int chosen = colours_[i]->GetSelection();
+    const bool some = palette >= 0 && chosen > 0;
+    wxColour filled = GetBackgroundColour();  // an empty ring where none is chosen
+    if (some) {
+      const Colour& colour =
+          palettes_->palettes[static_cast<std::size_t>(palette)].colours[static_cast<std::size_t>(chosen) - 1];
+      filled = wxColour(colour.red, colour.green, colour.blue);
+    }
+    swatches_[i]->SetBitmap(make_swatch(filled));
+  }
 }
 
 Units NewEventDialog::units() const { return units_->GetSelection() == 0 ? Units::feet : Units::metric; }
@@ -120,7 +140,7 @@ std::optional<NewEventAnswers> NewEventDialog::answers() const {
   if (!width) return std::nullopt;
   NewEventAnswers answers;
   answers.title = text_of(title_->GetValue().Strip(wxString::both));
-  if (date_known_->GetValue()) answers.date = text_of(date_->GetValue().FormatISODate());
+  if (const wxDateTime day = date_->GetValue(); day.IsValid()) answers.date = text_of(day.FormatISODate());
   answers.surroundings = surroundings_->GetSelection() == 0 ? Surroundings::indoors : Surroundings::outdoors;
   answers.units = units();
   if (*width > 0) answers.width_m = *width;

@@ -1,11 +1,11 @@
 // The short question sheet that a new event begins with.
 #pragma once
 
-#include <wx/checkbox.h>
 #include <wx/choice.h>
 #include <wx/datectrl.h>
 #include <wx/dialog.h>
 #include <wx/radiobox.h>
+#include <wx/statbmp.h>
 #include <wx/stattext.h>
 #include <wx/textctrl.h>
 
@@ -34,10 +34,12 @@ class NewEventDialog : public wxDialog {
   wxChoice& first_piece() { return *first_; }
   wxChoice& palette() { return *palette_; }
   const std::vector<wxChoice*>& colours() const { return colours_; }
+  wxDatePickerCtrl& date_field() { return *date_; }
   wxString fault() const { return fault_->GetLabel(); }
 
  private:
   void show_colours();
+  void show_swatches();
   Units units() const;
   std::optional<double> width_m() const;
   bool check();
@@ -46,10 +48,10 @@ class NewEventDialog : public wxDialog {
   std::shared_ptr<const PieceTypes> types_;
   wxTextCtrl *title_, *width_;
   wxDatePickerCtrl* date_;
-  wxCheckBox* date_known_;
   wxRadioBox *surroundings_, *units_;
   wxChoice *palette_, *first_;
   std::vector<wxChoice*> colours_;
+  std::vector<wxStaticBitmap*> swatches_;  ///< of the chosen colours
   wxStaticText* fault_;
 };
 

@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "studio/form/site_form.hpp"
 #include "studio/window/toolkit/accessible_name.hpp"
 #include "studio/window/toolkit/words.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
@@ -141,7 +142,7 @@ void FindingsPanel::show_details() {
   const std::string remedy = told.empty() ? std::string() : answers_.remedy_words(told);
   const wxString label = remedy.empty() ? wxString("No one-click remedy") : wxControl::EscapeMnemonics(shown(remedy));
   apply_->Enable(!remedy.empty());
-  go_->Enable(!told.empty() && !told.front().piece.empty());
+  go_->Enable(!told.empty() && (!told.front().piece.empty() || is_of_site(told.front())));
   if (apply_->GetLabel() == label) return;
   apply_->SetLabel(label);
   set_accessible_name(apply_, remedy.empty() ? wxString("No one-click remedy") : "Apply the remedy: " + shown(remedy),

@@ -12,7 +12,7 @@ FormHead::FormHead(wxWindow* parent, wxSizer& rows, bool several, const FormAnsw
   const int edge = parent->FromDIP(10);
   heading_ = new wxStaticText(parent, wxID_ANY, "");
   heading_->SetFont(parent->GetFont().Bold().Larger());
-  rows.Add(heading_, wxSizerFlags().Border(wxALL, edge));
+  rows.Add(heading_, wxSizerFlags().Expand().Border(wxALL, edge));
   auto* line = new wxBoxSizer(wxHORIZONTAL);
   if (several) {
     names_ = new wxStaticText(parent, wxID_ANY, "");

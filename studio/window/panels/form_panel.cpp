@@ -79,7 +79,7 @@ void FormPanel::make_anew() {
     make(*content_);
   else
     fields_->GetSizer()->Add(new wxStaticText(fields_, wxID_ANY, "Select a piece to see and change it here."),
-                             wxSizerFlags().Border(wxALL, FromDIP(12)));
+                             wxSizerFlags().Expand().Border(wxALL, FromDIP(12)));
   if (content_) fill(*content_);
   for (const auto& row : rows_)
     if (row->rows()) row->rows()->grid()->go_to(mark.first, mark.second);
@@ -97,7 +97,7 @@ void FormPanel::make(const FormContent& content) {
     if (group.fields.empty()) continue;
     auto* heading = new wxStaticText(fields_, wxID_ANY, wxControl::EscapeMnemonics(shown(group.name)));
     heading->SetFont(GetFont().Bold());
-    all.Add(heading, wxSizerFlags().Border(wxLEFT | wxTOP | wxRIGHT, FromDIP(edge)));
+    all.Add(heading, wxSizerFlags().Expand().Border(wxLEFT | wxTOP | wxRIGHT, FromDIP(edge)));
     for (const Field& field : group.fields)
       rows_.push_back(std::make_unique<FormRow>(fields_, all, field,
                                                 FormRowAnswers{&answers_, help, [this] { lay_out_fields(); }}));

@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "studio/window/toolkit/accessible_name.hpp"
+#include "studio/window/toolkit/kept_pane.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
@@ -84,8 +85,8 @@ void SitePanel::lay_out() {
   outer->SetSize(FromDIP(wxSize(1240, 240)));  // some room until there is the real one
   inner->SetSize(FromDIP(wxSize(900, 240)));
   outer->SetMinimumPaneSize(FromDIP(200)), inner->SetMinimumPaneSize(FromDIP(200));
-  inner->SetSashGravity(1);
   inner->SplitVertically(plan_, right, -FromDIP(list_width));
+  keep_second_pane(inner, FromDIP(list_width));
   outer->SplitVertically(left, inner, FromDIP(fields_width));
   auto* sizer = new wxBoxSizer(wxVERTICAL);
   sizer->Add(outer, wxSizerFlags(1).Expand());
@@ -169,8 +170,19 @@ void SitePanel::offer_additions(const std::optional<SitePlace>& place) {
   PopupMenu(&menu);
 }
 
+void SitePanel::focus_field(std::string_view key) {
+  if (wxWindow* const input = fields_->input(key)) input->SetFocus();
+}
+
+void SitePanel::focus_lines() {
+  if (content_ && content_->selected && content_->selected->kind == SiteObjectKind::line)
+    objects_.list->SetFocus();
+  else
+    (advice_->IsEnabled() ? advice_ : add_)->SetFocus();
+}
+
 void SitePanel::offer_advice() {
-  if (!content_) return;
+  if (!content_ || content_->advice.empty()) return;
   wxMenu menu;
   for (std::size_t i = 0; i < content_->advice.size(); ++i) {
     wxMenuItem* const item = menu.Append(wxID_ANY, wxControl::EscapeMnemonics(shown(content_->advice[i])));

@@ -9,6 +9,7 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "studio/form/site_form.hpp"
@@ -65,6 +66,14 @@ class SitePanel : public wxPanel {
   /// Commits what is being typed.
   void settle() { fields_->settle(); }
 
+  /// Puts the keyboard into the field of `key`, one of the area's or of what is selected; scrolls to it.
+  void focus_field(std::string_view key);
+  /// Puts the keyboard to where the selected piece is tied: the list, while one of its lines is selected there, else the
+  /// advised lines, or what can be added while none are known.
+  void focus_lines();
+  /// Asks which of the advised sets of lines the selected piece is to have.
+  void offer_advice();
+
   FactRows& fields() { return *fields_; }
   FloorPlanView& plan() { return *plan_; }
   const Table& objects() const { return objects_; }
@@ -78,7 +87,6 @@ class SitePanel : public wxPanel {
   void lay_out();
   void fill_objects();
   void offer_additions(const std::optional<SitePlace>& place);
-  void offer_advice();
 
   SitePanelAnswers answers_;
   std::optional<SiteContent> content_;

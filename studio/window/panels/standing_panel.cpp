@@ -52,11 +52,17 @@ void StandingPanel::lay_out() {
   wxString caution = planning_aid;
   caution.Replace(": ", ":\n", false);
   caution_ = new wxStaticText(left, wxID_ANY, caution);
+  advice_ = new wxButton(left, wxID_ANY, wxString::FromUTF8("Use advised &lines…"));
+  advice_->SetToolTip("Tie the selected piece with lines that the check found; the page Site then shows them");
+  advice_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { answers_.advised(); });
   const auto border = FromDIP(6);
+  auto* beneath = new wxBoxSizer(wxHORIZONTAL);
+  beneath->Add(caution_, wxSizerFlags(1).CentreVertical());
+  beneath->Add(advice_, wxSizerFlags().CentreVertical().Border(wxLEFT, border));
   auto* on_left = new wxBoxSizer(wxVERTICAL);
   on_left->Add(headline_, wxSizerFlags().Expand().Border(wxALL, border));
   on_left->Add(pieces_.list, wxSizerFlags(1).Expand());
-  on_left->Add(caution_, wxSizerFlags().Expand().Border(wxALL, border));
+  on_left->Add(beneath, wxSizerFlags().Expand().Border(wxALL, border));
   left->SetSizer(on_left);
   lay_out_with_room(left);
 
@@ -260,6 +266,7 @@ void StandingPanel::show_piece() {
     text = (report->revision != revision_ ? "Before the last change; newer figures are under way.\n" : "") +
            standing_text(*report, units_);
   if (text_->GetValue() != shown(text)) text_->ChangeValue(shown(text));
+  advice_->Enable(report != nullptr && report->revision == revision_ && is_built(piece_) && !report->advice.empty());
 
   gust_->set_scale(report != nullptr && is_built(piece_) ? scale_of(report->standing) : GustScale(), units_);
   if (report != nullptr && slider_piece_ != piece_) {

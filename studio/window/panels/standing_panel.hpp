@@ -1,6 +1,7 @@
 // Standing: which gust each piece of the shown area bears, and what the selected one does in the gust of the slider.
 #pragma once
 
+#include <wx/button.h>
 #include <wx/panel.h>
 #include <wx/stattext.h>
 #include <wx/textctrl.h>
@@ -25,6 +26,8 @@ struct StandingPanelAnswers {
   std::function<void(double gust_m_s, std::optional<double> direction_deg, double first_deg)> asked;
   /// Draw the selected piece as it is in this gust; null: draw none.
   std::function<void(const GustReport* report)> bent;
+  /// Choose among the lines that were found to make the selected piece bear more.
+  std::function<void()> advised;
 };
 
 class StandingPanel : public wxPanel {
@@ -47,6 +50,7 @@ class StandingPanel : public wxPanel {
   wxString headline() const { return headline_->GetLabel(); }
   wxString state() const { return state_->GetLabel(); }
   wxString text() const { return text_->GetValue(); }
+  wxButton& advice_button() { return *advice_; }
   wxString caution() const { return caution_->GetLabel(); }
   /// True where all that is shown of the area belongs to the event as it is.
   bool is_up_to_date() const;
@@ -81,6 +85,7 @@ class StandingPanel : public wxPanel {
   GustSlider* gust_ = nullptr;
   wxStaticText* state_ = nullptr;
   wxTextCtrl* text_ = nullptr;
+  wxButton* advice_ = nullptr;
   wxStaticText* caution_ = nullptr;
   bool telling_ = true;  ///< false while the selection is set by the program
 };

@@ -70,8 +70,8 @@ void FactRows::make_anew() {
     if (field.group != group && !field.group.empty()) {
       auto* heading = new wxStaticText(this, wxID_ANY, wxControl::EscapeMnemonics(shown(field.group)));
       heading->SetFont(GetFont().Bold());
-      heading->SetMinSize(heading->GetBestSize() + FromDIP(wxSize(6, 0)));  // bold letters were cut at their end
-      GetSizer()->Add(heading, wxSizerFlags().Border(wxLEFT | wxTOP | wxRIGHT, FromDIP(side)));
+      // Across the whole width: in the room that it asks for, bold words are broken and lose the last one.
+      GetSizer()->Add(heading, wxSizerFlags().Expand().Border(wxLEFT | wxTOP | wxRIGHT, FromDIP(side)));
     }
     group = field.group;
     make_row(field);
@@ -164,7 +164,7 @@ void FactRows::fill_row(Row& row, const FactField& field) {
   row.input->SetToolTip(tip_of(field));
   if (row.unit->GetLabel() != shown(field.unit)) row.unit->SetLabelText(shown(field.unit));
   if (row.note->GetLabel() != shown(field.note) || row.note->IsShown() != !field.note.empty())
-    say(*row.note, field.note);
+    say(*row.note, field.note, FromDIP(label_width));
 }
 
 bool FactRows::settle() {
@@ -195,10 +195,10 @@ void FactRows::commit(std::size_t row, const std::string& text) {
   say(*rows_[row].fault, *fault);
 }
 
-void FactRows::say(wxStaticText& line, const std::string& sentence) {
+void FactRows::say(wxStaticText& line, const std::string& sentence, int indent) {
   if (sentence.empty() && !line.IsShown()) return;
   line.SetLabelText(shown(sentence));
-  line.Wrap(std::max(FromDIP(120), GetClientSize().x - FromDIP(2 * side + 4)));
+  line.Wrap(std::max(FromDIP(120), GetClientSize().x - indent - FromDIP(2 * side + 4)));
   line.Show(!sentence.empty());
   FitInside();
 }

@@ -54,7 +54,7 @@ class FactRows : public wxScrolledWindow {
   void fill_row(Row& row, const FactField& field);
   void commit(std::size_t row, const std::string& text);
   void take_text(std::size_t row);
-  void say(wxStaticText& line, const std::string& sentence);
+  void say(wxStaticText& line, const std::string& sentence, int indent = 0);
 
   Typed typed_;
   FactFields fields_;

@@ -1,0 +1,23 @@
+// The questions that a new event begins with.
+#include "studio/window/dialogs/new_event_dialog.hpp"
+
+#include "studio/window/job/study.hpp"
+#include "toolkit.hpp"
+
+namespace quadrille {
+
+TEST_CASE("a new event has the day that was chosen, and none where none was") {
+  ScratchFolder folder;
+  OpenWindow window;
+  window.open(put_event(folder));
+  NewEventDialog dialog(window.reference().get(), window->document()->palettes(), window->study()->types);
+  REQUIRE(dialog.answers());
+  CHECK(dialog.answers()->date.empty());
+  dialog.date_field().SetValue(wxDateTime(19, wxDateTime::Jun, 2027));
+  CHECK(dialog.answers()->date == "2027-06-19");
+  CHECK(dialog.answers()->colours.size() == 2);
+  dialog.colours()[1]->SetSelection(0);
+  CHECK(dialog.answers()->colours.size() == 1);
+}
+
+}  // namespace quadrille
