@@ -92,7 +92,7 @@ TEST_CASE("a colour is given to all pieces, with its palette, and one that looks
   CHECK(with_chosen_colour(event_here(), {"p"}, 0, {}).palettes == std::vector<std::string>{"house"});
   const std::vector<SlotField> slots{{0, "A", ColourReference{"house", "white"}, false, 3},
                                      {1, "B", ColourReference{"house", "red"}, false, 3}};
-  CHECK(alike_in_words(palettes, slots, 1, {"pastel", "milk"}).starts_with("Milk and A, White, are hardly"));
+  CHECK(alike_in_words(palettes, slots, 1, {"pastel", "milk"}).starts_with("Milk and A, White, are the same to the eye"));
   CHECK(alike_in_words(palettes, slots, 0, {"pastel", "milk"}).empty());
   CHECK(colour_in_words(palettes, {"house", "blue"}) == "Night blue, pearl");
   CHECK(colour_in_words(palettes, {}) == "no colour yet");
