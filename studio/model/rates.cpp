@@ -26,7 +26,7 @@ constexpr const char* small_pace =
 
 constexpr double day_s = 86'400;  ///< no single step of work is longer
 
-constexpr std::array<Rate, 57> table{{
+constexpr std::array<Rate, 58> table{{
     {"inflate-small", "Inflate and size a balloon up to 6 in, without the air's time", "s", 3.5, 0.5, 120, small_pace},
     {"inflate-medium", "Inflate and size a balloon of 7 to 13 in, without the air's time", "s", 3.5, 0.5, 120, pace},
     {"inflate-large", "Inflate and size a balloon of 14 to 20 in, without the air's time", "s", 8, 1, 240, ours},
@@ -59,6 +59,7 @@ constexpr std::array<Rate, 57> table{{
     {"unpack", "Unpack and lay out what a piece needs", "s", 150, 10, 7200, ours},
     {"power", "Set up the inflator", "s", 120, 10, 3600, ours},
     {"lay-cord", "Lay and tape a power cord", "s/m", 3, 0.2, 60, ours},
+    {"take-up-cord", "Take up and coil a power cord", "s/m", 1.5, 0.1, 60, ours},
     {"fill-ballast", "Fill ballast containers", "s/kg", 8, 0.5, 240, "a tap of 7 to 8 litres a minute; our choice"},
     {"empty-ballast", "Empty ballast containers", "s/kg", 3, 0.5, 240, ours},
     {"pull", "Pull and pack one line of the lists", "s", 30, 2, 1800, ours},
