@@ -94,6 +94,7 @@ void print_text(const DayPlan& plan, const PreparedEvent& prepared, std::ostream
   }
   out << "\nSlack: how much longer it may take without anything ending later.\n";
   for (const std::string& line : folded(work_in_words(plan), 96)) out << line << '\n';
+  for (const std::string& line : folded(pace_in_words(prepared.house.house), 96)) out << line << '\n';
   out << print_house(prepared.house) << '\n';
 }
 

@@ -54,7 +54,7 @@ constexpr std::array<Rate, 58> table{{
     {"tie-structure", "Pad and tie to a structure", "s", 30, 5, 1800, ours},
     {"last-check", "Last check of a piece: shape, lines, bases, a look from the front", "s", 120, 10, 3600, practice},
     {"tidy", "Clear up an area after building", "s", 240, 10, 7200, practice},
-    {"spare-time", "Time kept free before it must be ready", "s", 0, 0, 14'400, ours},
+    {"spare-time", "Time kept free before it must be ready", "s", 1800, 0, 14'400, ours},
     {"arrive", "Park, find the contact, see the place", "s", 300, 10, 7200, practice},
     {"unpack", "Unpack and lay out what a piece needs", "s", 150, 10, 7200, ours},
     {"power", "Set up the inflator", "s", 120, 10, 3600, ours},
