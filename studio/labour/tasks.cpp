@@ -130,8 +130,7 @@ class AreaTasks {
     sweeping.add("sweep", 1);
     add("sweep", "Sweep up", sweeping.task(Phase::strike, 4), packed);
     if (is_emptied(house_)) emptying.add("empty-ballast", job_.ballast_kg);
-    add("empty-ballast",
-        "Empty " + print_load(job_.ballast_kg, job_.units) + " of ballast water where the venue allows it",
+    add("empty-ballast", "Empty " + print_load(job_.ballast_kg, job_.units) + " of water where allowed",
         emptying.task(Phase::strike, 2), packed);
     packed.push_back(of_area("sweep"));
     packed.push_back(of_area("empty-ballast"));
