@@ -112,12 +112,10 @@ void print_power(const EventOrder& order, const Event& event, std::ostream& out)
   for (const AreaPower& power : order.power) {
     out << "  " << place_of({Weight::note, {}, power.area, {}, {}, {}, {}}, event) << ": " << print_fixed(power.amps, 1)
         << " A";
-    if (power.cord_m && power.awg != nullptr && power.metric != nullptr)
-      out << ", cord of " << print_length(*power.cord_m, lengths_in(event.units)) << " with " << power.awg->name
-          << " or " << power.metric->name;
+    if (has_cord(power))
+      out << ", cord of " << print_length(*power.cord_m, lengths_in(event.units)) << " with " << print_gauges(power);
     else
-      out << ", battery of " << print_watt_hours(power.battery_wh) << " or generator of "
-          << print_fixed(power.generator_w, 0) << " W";
+      out << ", " << print_own_power(power);
     out << '\n';
   }
 }

@@ -74,7 +74,7 @@ Json json_of(const DayPlan& plan, const PreparedEvent& prepared) {
 
 void print_text(const DayPlan& plan, const PreparedEvent& prepared, std::ostream& out) {
   const Event& event = prepared.opened.event;
-  out << plan_in_words(plan, event) << '\n';
+  for (const std::string& line : folded(plan_in_words(plan, event), 96)) out << line << '\n';
   if (plan.tasks.empty()) return;
   for (std::size_t i = 0; i < plan.tasks.size();) {
     const std::string_view name = name_of_stretch(plan.tasks[i].task.phase);
@@ -94,6 +94,7 @@ void print_text(const DayPlan& plan, const PreparedEvent& prepared, std::ostream
   }
   out << "\nSlack: how much longer it may take without anything ending later.\n";
   for (const std::string& line : folded(work_in_words(plan), 96)) out << line << '\n';
+  for (const std::string& line : folded(pace_in_words(prepared.house.house), 96)) out << line << '\n';
   out << print_house(prepared.house) << '\n';
 }
 

@@ -61,8 +61,11 @@ void print_earnings(const QuotedEvent& quoted, std::ostream& out) {
   const auto money = [&](Minor amount) { return print_figure(amount, quoted.quote.currency); };
   out << "  costs " << money(earnings.cost_minor()) << ": balloons " << money(earnings.balloons_minor) << ", supplies "
       << money(earnings.supplies_minor) << ", labour " << money(earnings.labour_minor) << ", the road "
-      << money(earnings.travel_minor) << (quoted.costs.unknown.empty() ? "" : ", and what has no price") << '\n'
-      << "  leaves " << money(earnings.margin_minor) << " of " << money(quoted.quote.net_minor) << " without tax\n"
+      << money(earnings.travel_minor) << (quoted.costs.unknown.empty() ? "" : ", and what has no price") << '\n';
+  if (quoted.costs.hardware_minor > 0)
+    out << "  besides, frames, bases and fittings for " << money(quoted.costs.hardware_minor)
+        << " are still to be bought, to be used again\n";
+  out << "  leaves " << money(earnings.margin_minor) << " of " << money(quoted.quote.net_minor) << " without tax\n"
       << "  earns " << money(earnings.per_hour_site_minor) << " an hour of each person on site ("
       << print_duration(earnings.site_s) << " in all),\n        " << money(earnings.per_hour_all_minor)
       << " with packing and the road (" << print_duration(earnings.all_s) << ")\n"

@@ -134,10 +134,10 @@ std::int64_t ElementReader::required_whole(std::string_view attribute, const Ran
 }
 
 void ElementReader::check_form(bool well_formed, std::string_view attribute, const std::string& written,
-                               const char* accepted_form) {
+                               const std::string& accepted_form) {
   if (written.empty() || well_formed) return;
   report(Weight::warning, "not-understood", element_, std::string(attribute),
-         quoted(attribute, written) + " is not understood.", std::string("Write it as ") + accepted_form + ".");
+         quoted(attribute, written) + " is not understood.", "Write it as " + accepted_form + ".");
 }
 
 std::optional<std::size_t> ElementReader::slot(std::string_view attribute) {

@@ -46,7 +46,7 @@ class ElementReader {
   double required_number(std::string_view attribute, const Range& range);
   std::int64_t required_whole(std::string_view attribute, const Range& range);
   /// Warns where `text` is not empty and not `well_formed`: it is not written as `accepted`, "a time such as 07:30".
-  void check_form(bool well_formed, std::string_view attribute, const std::string& text, const char* accepted);
+  void check_form(bool well_formed, std::string_view attribute, const std::string& text, const std::string& accepted);
   /// `fallback` where it is missing. A word that is not in the table is kept, reported, and read as `fallback`.
   template <class E, std::size_t N>
   E word(std::string_view attribute, const std::array<Word<E>, N>& words, E fallback) {

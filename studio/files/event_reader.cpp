@@ -3,6 +3,7 @@
 #include <set>
 #include <utility>
 
+#include "studio/files/accepted_currency.hpp"
 #include "studio/files/area_reader.hpp"
 #include "studio/files/event_file.hpp"
 #include "studio/files/file_header.hpp"
@@ -127,7 +128,7 @@ OpenedEvent read(const std::string& bytes) {
   opened.read_only = read_header(root, event_kind, space_major).read_only;
   event.units = root.word("units", units_words, event.units);
   if (const std::string currency = root.text("currency"); !currency.empty()) {
-    root.check_form(is_currency(currency), "currency", currency, "a currency code such as USD");
+    root.check_form(is_currency(currency), "currency", currency, accepted_currency(currency));
     event.currency = currency;
   }
   read_children(root, event);

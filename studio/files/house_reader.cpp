@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "studio/files/accepted_currency.hpp"
 #include "studio/files/file_header.hpp"
 #include "studio/files/house_entries.hpp"
 #include "studio/files/house_file.hpp"
@@ -208,7 +209,7 @@ std::string read_currency(ElementReader& root) {
   if (!minor_digits(currency))
     root.fail((currency.empty() ? std::string("The attribute currency is missing")
                                 : "currency=\"" + shown(currency) + "\" is no currency that has a minor unit") +
-              "; accepted is a code of ISO 4217 such as USD, EUR or JPY.");
+              "; accepted is " + accepted_currency(currency) + ".");
   return currency;
 }
 

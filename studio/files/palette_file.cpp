@@ -5,6 +5,7 @@
 #include <set>
 #include <utility>
 
+#include "studio/files/accepted_currency.hpp"
 #include "studio/files/file_header.hpp"
 #include "studio/model/calendar.hpp"
 #include "studio/xml/unreadable.hpp"
@@ -114,7 +115,8 @@ Palette read(std::string_view bytes, Findings* findings) {
   if (palette.name.empty()) palette.name = palette.key;
   if (const std::string currency = root.text("currency"); !currency.empty()) palette.currency = currency;
   if (!is_currency(palette.currency))
-    root.fail("currency=\"" + shown(palette.currency) + "\" is no currency code such as USD.");
+    root.fail("currency=\"" + shown(palette.currency) + "\" is no currency code; accepted is " +
+              accepted_currency(palette.currency) + ".");
   PackLists lists;
   std::set<std::string> keys;
   root.children([&](const XmlNode& child) -> std::string {

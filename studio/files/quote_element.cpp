@@ -3,6 +3,7 @@
 #include <optional>
 #include <utility>
 
+#include "studio/files/accepted_currency.hpp"
 #include "studio/files/element_writer.hpp"
 #include "studio/model/calendar.hpp"
 
@@ -99,7 +100,7 @@ IssuedQuote read_quote(const XmlNode& element, Reading& reading, std::string_vie
   issued.valid_until = reader.text("valid-until");
   check_dates(reader, issued);
   quote.currency = reader.text("currency");
-  reader.check_form(is_currency(quote.currency), "currency", quote.currency, "a currency code such as USD");
+  reader.check_form(is_currency(quote.currency), "currency", quote.currency, accepted_currency(quote.currency));
   if (quote.currency.empty()) quote.currency = currency;
   quote.prices_with_tax = reader.word("prices-with-tax", yes_or_no, false);
   quote.net_minor = reader.required_whole("net-minor", amount_range);

@@ -34,6 +34,8 @@ std::string print_duration(std::int64_t seconds) {
   return std::to_string(minutes / 60) + " h " + two_digits(minutes % 60) + " min";
 }
 
+std::string known_time(const std::string& text) { return is_time(text) ? text : std::string(); }
+
 DayTimes times_of(const Event& event) {
   DayTimes times{second_of(event.load_in_from), second_of(event.ready_by), second_of(event.strike_from)};
   if (times.load_in_from_s && times.ready_by_s && *times.load_in_from_s > *times.ready_by_s)

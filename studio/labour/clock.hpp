@@ -25,9 +25,12 @@ struct DayTimes {
   std::optional<std::int64_t> load_in_from_s, ready_by_s, strike_from_s;
 };
 
-/// Times that are not set, or are no times, stay unset. A load-in after "ready by" is of the day before, a strike before
-/// it of the day after: nobody loads in when all is ready. Without "ready by" the strike is after the load-in. A change
-/// of the clocks in that night is not seen.
+/// The text where it is a time of day such as "07:30"; empty otherwise.
+std::string known_time(const std::string& text);
+
+/// Times that are not set, or are no times, stay unset. A load-in after "ready by" is of the day before, a strike
+/// before it of the day after: nobody loads in when all is ready. Without "ready by" the strike is after the load-in. A
+/// change of the clocks in that night is not seen.
 DayTimes times_of(const Event& event);
 
 }  // namespace quadrille

@@ -63,6 +63,13 @@ Findings findings_of_crew(const std::vector<Task>& tasks, int crew) {
   return findings;
 }
 
+Finding finding_of_spare_time(std::int64_t left_s, std::int64_t wanted_s) {
+  return of_event(Weight::warning, "spare-time-short", "ready-by",
+                  "Of the " + print_duration(wanted_s) + " that are kept free before it must be ready, " +
+                      (left_s < 60 ? std::string("nothing is") : print_duration(left_s / 60 * 60) + " are") + " left.",
+                  "Load in earlier, or come with more people.");
+}
+
 Finding finding_of_short_day(const std::vector<Task>& build, std::int64_t length_s, std::int64_t time_s, int crew,
                              int inflators) {
   const std::string there_is = time_s > 0 ? "there is " + print_duration(time_s) : std::string("there is no time");

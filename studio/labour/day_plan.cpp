@@ -88,20 +88,30 @@ std::int64_t drive_s(const std::vector<Task>& tasks, const char* id) {
   return task == tasks.end() ? 0 : seconds_of(*task, 1);
 }
 
+/// A stretch that goes on where another with a clock began, so many seconds after it; else one of its own.
+Begin following(const Begin& other, std::int64_t after_s) {
+  return other.has_clock ? Begin{other.second + after_s, true, 0} : Begin{0, false, 0};
+}
+
 /// When the work at the venue begins, and what that says of the time there is.
 Begin begin_of_build(DayPlan& plan, const std::vector<Task>& build, const DayTimes& times, std::int64_t spare_time_s,
                      int inflators) {
   const std::int64_t length = schedule(build, plan.crew, inflators).length_s;
   if (!times.ready_by_s) return {times.load_in_from_s.value_or(0), times.load_in_from_s.has_value(), 0};
-  const std::int64_t latest = *times.ready_by_s - spare_time_s - length;
+  const std::int64_t ready = *times.ready_by_s, latest = ready - spare_time_s - length;
   if (!times.load_in_from_s) return {latest, true, 0};
-  if (latest >= *times.load_in_from_s) {
-    plan.spare_s = latest - *times.load_in_from_s;
+  const std::int64_t load_in = *times.load_in_from_s, done = load_in + length;
+  if (latest >= load_in) {
+    plan.spare_s = latest - load_in;
     return {latest, true, 0};
   }
-  plan.short_s = *times.load_in_from_s - latest;
-  plan.findings.push_back(finding_of_short_day(build, length, length - plan.short_s, plan.crew, inflators));
-  return {*times.load_in_from_s, true, 0};
+  if (done <= ready) {
+    plan.findings.push_back(finding_of_spare_time(ready - done, spare_time_s));
+  } else {
+    plan.short_s = done - ready;
+    plan.findings.push_back(finding_of_short_day(build, length, ready - load_in, plan.crew, inflators));
+  }
+  return {load_in, true, 0};
 }
 
 }  // namespace
@@ -121,7 +131,7 @@ DayPlan plan_day(const Labour& labour, const DayTimes& times, int crew, const Ho
   const auto spare_time_s = static_cast<std::int64_t>(rate_of(house, "spare-time"));
 
   const Begin arrival = begin_of_build(plan, build, times, spare_time_s, inflators);
-  const Begin leaving{arrival.second - drive_s(labour.tasks, "travel"), arrival.has_clock, 0};
+  const Begin leaving = following(arrival, -drive_s(labour.tasks, "travel"));
   Planning planning(plan, inflators);
   planning.work(plan.before, at_home, {0, false, -1});
   planning.drive(plan.there, labour.tasks, "travel", leaving);
@@ -133,9 +143,9 @@ DayPlan plan_day(const Labour& labour, const DayTimes& times, int crew, const Ho
       knows_strike && arrival.has_clock ? std::max(*times.strike_from_s, built_s) : times.strike_from_s.value_or(0),
       knows_strike, 0};
   planning.work(plan.strike, strike, taking_down);
-  const Begin homeward{taking_down.second + plan.strike.length_s, knows_strike, 0};
+  const Begin homeward = following(taking_down, plan.strike.length_s);
   planning.drive(plan.back, labour.tasks, "travel-back", homeward);
-  planning.work(plan.after, after, {homeward.second + plan.back.length_s, knows_strike, 0});
+  planning.work(plan.after, after, following(homeward, plan.back.length_s));
   return plan;
 }
 
@@ -151,15 +161,23 @@ DayPlan plan_event(const Event& event, const BuiltEvent& built, const EventCount
   DayPlan plan = plan_day(tasks_of(event, built, count, house, options.work), times, crew, house, inflators);
   if (plan.short_s == 0) return plan;
   std::string helps;
+  const std::int64_t time_s = plan.build.length_s - plan.short_s;
+  const auto still_too_long = [&](std::int64_t length_s) {
+    return length_s > time_s ? std::string(", which is still too long") : std::string();
+  };
   WorkOptions prepared = options.work;
   prepared.prepare_clusters = true;
-  const auto build_s = [&](const WorkOptions& work, int brought) {
-    return schedule(building(tasks_of(event, built, count, house, work).tasks), crew, brought).length_s;
-  };
-  if (const std::int64_t length = build_s(prepared, inflators); length < plan.build.length_s)
-    helps += " Clusters made the day before leave " + print_duration(length) + " at the venue.";
-  if (const std::int64_t length = build_s(options.work, inflators + 1); length < plan.build.length_s)
-    helps += " With one more inflator it takes " + print_duration(length) + ".";
+  const Labour made_before = tasks_of(event, built, count, house, prepared);
+  const std::int64_t made_s = schedule(building(made_before.tasks), crew, inflators).length_s;
+  if (made_s < plan.build.length_s)
+    helps += " Clusters made the day before leave " + print_duration(made_s) + " at the venue" +
+             still_too_long(made_s) +
+             (std::ranges::count(made_before.findings, "vehicle-full", &Finding::code) > 0
+                  ? ". They are more than the vehicle has room for."
+                  : ".");
+  const auto as_it_is = building(tasks_of(event, built, count, house, options.work).tasks);
+  if (const std::int64_t length = schedule(as_it_is, crew, inflators + 1).length_s; length < plan.build.length_s)
+    helps += " With one more inflator it takes " + print_duration(length) + still_too_long(length) + ".";
   for (Finding& finding : plan.findings)
     if (finding.code == "day-too-short") finding.remedy += helps;
   return plan;

@@ -14,8 +14,8 @@ namespace quadrille {
 
 /// A moment of the plan.
 struct Moment {
-  /// From midnight at the beginning of the event's day; where the clock is not known, from the beginning of that stretch
-  /// of work.
+  /// From midnight at the beginning of the event's day; where the clock is not known, from the beginning of that
+  /// stretch of work.
   std::int64_t second = 0;
   std::string clock;  ///< "07:30", local time; empty where it is not known
   int day = 0;        ///< -1 the day before the event's, 1 the day after
@@ -29,7 +29,8 @@ struct PlannedTask {
   bool critical = false;     ///< where it takes longer, all that follows ends later
   std::int64_t slack_s = 0;  ///< how much longer it may take without that; 0 where critical
   std::int64_t seconds() const { return end.second - start.second; }
-  std::int64_t work_s() const { return seconds() * std::ssize(people); }  ///< of all its people
+  /// Of all its people, without who waits for the others: see work_of().
+  std::int64_t work_s() const { return work_of(task, static_cast<int>(people.size())); }
 };
 
 /// A stretch of work without a gap, in which a crew works from its start to its end.
@@ -49,7 +50,7 @@ struct DayPlan {
   std::map<Phase, std::int64_t> work_s_by_phase;                     ///< seconds of all people, without waiting
   std::map<std::string, std::int64_t, std::less<>> work_s_by_piece;  ///< the same, by id of the piece
   std::int64_t short_s = 0;  ///< how much longer it takes than there is time from load-in to ready; 0 where it fits
-  std::int64_t spare_s = 0;  ///< how much later than load-in is possible it may begin; 0 where no load-in is set
+  std::int64_t spare_s = 0;  ///< how much before it begins it could: from load-in on; 0 where no load-in is set
   Findings findings;         ///< of the tasks, then of the plan
 
   /// Seconds that all people together work at the venue, without waiting; and with home and the road.
@@ -70,18 +71,20 @@ struct PlanOptions {
 
 /// Plans `labour` for a crew of 1 to 20 (others throw std::invalid_argument).
 ///
-/// The work before the event ends at "ready by", less the rate "spare-time", and so begins as late as it can; where that
-/// would be before "load-in from", it begins then and ends too late, and `short_s` says by how much. The drive is before
-/// it. Without "ready by" the work begins at "load-in from". The strike begins at "strike from"; it follows no clock
-/// where that is not set. What is done at home the day before has no clock: its moments count from its beginning, and its
-/// day is -1. People are numbered; who worked at a piece goes on with it where that costs nothing.
+/// The work before the event ends at "ready by", less the rate "spare-time", and so begins as late as it can; where
+/// that would be before "load-in from", it begins then, and takes of the spare time what it needs. Where it ends after
+/// "ready by" all the same, `short_s` says by how much. The drive is before it. Without "ready by" the work begins at
+/// "load-in from". The strike begins at "strike from"; it follows no clock where that is not set, and neither do the
+/// way back and what is put away at home. What is done at home the day before has no clock; its day is -1. Each stretch
+/// without a clock counts from its own beginning. People are numbered; who worked at a piece goes on with it where that
+/// costs nothing.
 ///
-/// Findings: "day-too-short" (problem, with how much is missing and the smallest crew that fits), "too-few-people"
-/// (warning), "no-ready-by", "no-strike-from", "load-in-day-before", "strike-day-after" (notes).
+/// Findings: "day-too-short" (problem, with how much is missing and the smallest crew that fits), "spare-time-short",
+/// "too-few-people" (warnings), "no-ready-by", "no-strike-from", "load-in-day-before", "strike-day-after" (notes).
 DayPlan plan_day(const Labour& labour, const DayTimes& times, int crew, const House& house, int inflators = 1);
 
 /// The same for an event as it is: its tasks, its times, its crew. Where the day is too short the finding says besides
-/// whether made clusters or a second inflator would save it.
+/// how far made clusters and one more inflator would help.
 DayPlan plan_event(const Event& event, const BuiltEvent& built, const EventCount& count, const House& house,
                    const PlanOptions& options = {});
 

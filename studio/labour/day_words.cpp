@@ -1,6 +1,9 @@
 #include "studio/labour/day_words.hpp"
 
+#include <algorithm>
+
 #include "studio/model/finding_words.hpp"
+#include "studio/model/rates.hpp"
 
 namespace quadrille {
 
@@ -50,8 +53,20 @@ std::string plan_in_words(const DayPlan& plan, const Event& event) {
   std::string text = "Crew of " + std::to_string(plan.crew);
   if (plan.build.start && plan.build.end && !plan.build.start->clock.empty())
     text += "; at the venue from " + print_moment(*plan.build.start) + ", done at " + print_moment(*plan.build.end);
-  if (!event.ready_by.empty()) text += ", to be ready by " + event.ready_by;
-  return text + ".";
+  if (const std::string ready_by = known_time(event.ready_by); !ready_by.empty())
+    text += ", to be ready by " + ready_by;
+  text += ".";
+  if (plan.spare_s >= 60) text += " You could begin up to " + print_duration(plan.spare_s / 60 * 60) + " earlier.";
+  return text;
+}
+
+std::string pace_in_words(const House& house) {
+  const bool has_own =
+      std::ranges::any_of(house.rates, [](const auto& rate) { return find_rate(rate.first) != nullptr; });
+  return has_own
+             ? "Times are by the house's own rates, and where it has none by the standard ones, which are those of a "
+               "practised hand."
+             : "Times are by the standard rates, which are those of a practised hand.";
 }
 
 std::string work_in_words(const DayPlan& plan) {

@@ -6,6 +6,7 @@
 
 #include "studio/labour/day_plan.hpp"
 #include "studio/model/event.hpp"
+#include "studio/model/house.hpp"
 
 namespace quadrille {
 
@@ -25,12 +26,15 @@ std::string place_in(const PlannedTask& planned, const Event& event);
 /// The same, without the area where the piece's name alone says which it is.
 std::string short_place_in(const PlannedTask& planned, const Event& event);
 
-/// "Crew of 2; at the venue from 07:30, done at 10:05, to be ready by 10:30."
+/// "Crew of 2; at the venue from 07:30, done at 10:05, to be ready by 10:30. You could begin up to 1 h 05 min earlier."
 std::string plan_in_words(const DayPlan& plan, const Event& event);
 
-/// "Work at the venue, of all people: 5 h 44 min, 5 h 56 min with waiting; with home and the road 7 h 02 min, 7 h 20 min
-/// with waiting."
+/// "Work at the venue, of all people: 5 h 44 min, 5 h 56 min with waiting; with home and the road 7 h 02 min, 7 h 20
+/// min with waiting."
 std::string work_in_words(const DayPlan& plan);
+
+/// Whose pace the times are.
+std::string pace_in_words(const House& house);
 
 /// What stands over the tasks of a stretch: "At the venue".
 std::string_view name_of_stretch(Phase phase);

@@ -1,21 +1,21 @@
 #include "studio/labour/home_tasks.hpp"
 
+#include <algorithm>
 #include <utility>
 
+#include "studio/labour/add_task.hpp"
 #include "studio/labour/effort.hpp"
 #include "studio/labour/piece_tasks.hpp"
 #include "studio/model/amounts.hpp"
+#include "studio/takeoff/supply_order.hpp"
 
 namespace quadrille {
 namespace {
 
-void add(Labour& labour, std::string id, std::string text, Task task, std::vector<std::string> after = {}) {
-  if (task.work_s + task.fixed_s <= 0) return;
-  task.id = std::move(id);
-  task.text = std::move(text);
-  task.after = std::move(after);
-  task.can_be_before = task.phase == Phase::day_before;
-  labour.tasks.push_back(std::move(task));
+/// As many as stand on the pull sheet besides its tools.
+std::int64_t lines_to_pull(const EventCount& count, const House& house) {
+  const SuppliesOrder supplies = order_supplies(count.supplies, house);
+  return std::ssize(count.bags) + std::ssize(supplies.kits) + std::ranges::count_if(supplies.lines, is_pulled);
 }
 
 Task carrying(std::int64_t trips, Phase phase, const House& house) {
@@ -32,21 +32,22 @@ void add_leaving(Labour& labour, const EventCount& count, const VehicleLoad& loa
   std::vector<std::string> packed;
   for (const Task& task : labour.tasks)
     if (task.phase == Phase::day_before) packed.push_back(task.id);
-  const auto lines = static_cast<double>(count.balloons.size() + count.supplies.size());
+  const auto lines = static_cast<double>(lines_to_pull(count, house));
   Effort pulling(house), filling(house);
   pulling.add("pull", lines);
-  add(labour, "pull", "Pull and pack " + so_many(lines, "line") + " of the lists", pulling.task(Phase::day_before, 2));
+  add_task(labour.tasks, "pull", "Pull and pack " + so_many(lines, "line") + " of the lists",
+           pulling.task(Phase::day_before, 2), {});
   filling.add("fill-ballast", load.ballast_kg);
   std::string what;
   if (load.containers > 0) what = so_many(static_cast<double>(load.containers), "container");
   if (load.dead_weights > 0)
     what += (what.empty() ? "" : " and ") + so_many(static_cast<double>(load.dead_weights), "dead weight");
-  add(labour, "fill-ballast",
-      "Fill " + what + " with " + print_load(load.ballast_kg, units) + " of " +
-          (house.ballast_fill == BallastFill::sand ? "sand" : "water"),
-      filling.task(Phase::day_before, 2));
+  add_task(labour.tasks, "fill-ballast",
+           "Fill " + what + " with " + print_load(load.ballast_kg, units) + " of " +
+               (house.ballast_fill == BallastFill::sand ? "sand" : "water"),
+           filling.task(Phase::day_before, 2), {});
   packed.insert(packed.end(), {"pull", "fill-ballast"});
-  add(labour, "load-vehicle", "Load the vehicle", carrying(load.trips, Phase::day_before, house), std::move(packed));
+  add_task(labour.tasks, "load-vehicle", "Load the vehicle", carrying(load.trips, Phase::day_before, house), packed);
 }
 
 void add_travel(Labour& labour, const Event& event, bool back, const House& house) {
@@ -65,12 +66,13 @@ void add_travel(Labour& labour, const Event& event, bool back, const House& hous
   driving.walk("drive", *event.terms.travel_m * 3.6);  // the rate is in km/h
   Task task = driving.task(Phase::travel, 1);
   std::swap(task.work_s, task.fixed_s);
-  add(labour, back ? "travel-back" : "travel",
-      (back ? "Drive back, " : "Drive to the venue, ") + print_road(*event.terms.travel_m, event.units), task);
+  add_task(labour.tasks, back ? "travel-back" : "travel",
+           (back ? "Drive back, " : "Drive to the venue, ") + print_road(*event.terms.travel_m, event.units),
+           std::move(task), {});
 }
 
 void add_put_away(Labour& labour, const VehicleLoad& load, const House& house) {
-  add(labour, "put-away", "Unload and put away", carrying(load.trips_back, Phase::put_away, house));
+  add_task(labour.tasks, "put-away", "Unload and put away", carrying(load.trips_back, Phase::put_away, house), {});
 }
 
 }  // namespace quadrille

@@ -9,7 +9,7 @@ namespace quadrille {
 /// What the vehicle brings, of all areas.
 struct VehicleLoad {
   std::int64_t trips = 0, trips_back = 0;         ///< between store and vehicle, as one person carries
-  double ballast_kg = 0;                          ///< that is filled at home, with what the dead weights hold
+  double ballast_kg = 0;                          ///< that is filled in, with what the dead weights hold
   std::int64_t containers = 0, dead_weights = 0;  ///< that it goes into
 };
 

@@ -44,8 +44,8 @@ double ballast_kg(const Piece& piece);
 double dead_weights_kg(const PlacedPiece& placed);
 
 /// Rods, plates, ballast in its containers, dead weights, supplies by the house's mass of one unit, and the balloons as
-/// they come in their bags. `piece` is null where the type is not available: then the balloons alone, with what hangs on
-/// the lines. `with_ballast` false leaves ballast and dead weights' filling at home.
+/// they come in their bags. `piece` is null where the type is not available: then the balloons alone, with what hangs
+/// on the lines. `with_ballast` false: containers and dead weights are empty.
 std::vector<LoadItem> items_of(const PlacedPiece& placed, const PieceCount& count, const Piece* piece,
                                const House& house, bool with_ballast);
 

@@ -9,6 +9,7 @@
 
 #include "sdk/number.hpp"
 #include "sdk/quoted.hpp"
+#include "studio/labour/add_task.hpp"
 #include "studio/labour/effort.hpp"
 #include "studio/labour/loads.hpp"
 #include "studio/model/amounts.hpp"
@@ -71,37 +72,40 @@ class PieceTasks {
     dressing.add("burst", static_cast<double>(job_.count->balloons));
     add("take-down", "Take down and burst " + so_many(static_cast<double>(job_.count->balloons), "balloon"),
         dressing.task(Phase::strike, 4), {});
-    Effort frame(house_);
-    frame.add("release-line", static_cast<double>(job_.placed->lines.size()));
-    frame.add("lower-frame", units_of(job_, "raise-frame"));
-    frame.add("part-rod", units_of(job_, "join-rod"));
-    frame.add("take-ballast", units_of(job_, "carry-ballast"));
-    frame.add("lift-base", units_of(job_, "place-base"));
-    Task lower = frame.task(Phase::strike, 2);
-    if (units_of(job_, "raise-frame") > 0) want_two(lower);
-    add("lower", job_.placed->lines.empty() ? "Take down the frame" : "Take off the lines and take down the frame",
-        lower, {mine("take-down")});
-    Effort packing(house_);
+    const auto lines = static_cast<double>(job_.placed->lines.size());
+    Effort releasing(house_), lowering(house_), parting(house_), packing(house_);
+    releasing.add("release-line", lines);
+    add("release", "Take off " + so_many(lines, "line"), releasing.task(Phase::strike, 2), {mine("take-down")});
+    lowering.add("lower-frame", units_of(job_, "raise-frame"));
+    Task lower = lowering.task(Phase::strike, 2);
+    if (lower.work_s > 0) want_two(lower);
+    add("lower", "Lower the frame", lower, {mine("take-down"), mine("release")});
+    parting.add("part-rod", units_of(job_, "join-rod"));
+    parting.add("take-ballast", units_of(job_, "carry-ballast"));
+    parting.add("lift-base", units_of(job_, "place-base"));
+    add("part", "Take the frame and its bases apart", parting.task(Phase::strike, 2),
+        {mine("take-down"), mine("release"), mine("lower")});
     packing.add("pack", 1);
-    add("pack", "Pack up", packing.task(Phase::strike, 2), {mine("take-down"), mine("lower")});
+    add("pack", "Pack up", packing.task(Phase::strike, 2),
+        {mine("take-down"), mine("release"), mine("lower"), mine("part")});
   }
 
  private:
   std::string mine(const char* what) const { return job_.placed->id + "/" + what; }
   std::string of_area(const char* what) const { return job_.area->id + "/" + what; }
 
-  void add(const std::string& what, std::string text, Task task, std::vector<std::string> after) {
-    if (task.work_s + task.fixed_s <= 0) return;
-    task.id = job_.placed->id + "/" + what;
+  /// Where nothing that it waits for is there, it waits for the area to be unpacked.
+  void add(const std::string& what, std::string text, Task task, const std::vector<std::string>& after) {
     task.area = job_.area->id;
     task.piece = job_.placed->id;
-    task.text = std::move(text);
-    // What there is not is not waited for, but what it would have waited for is.
-    for (const std::string& id : after)
-      if (std::ranges::count(labour_.tasks, id, &Task::id) > 0) task.after.push_back(id);
-    if (task.after.empty() && task.phase != Phase::strike && task.phase != Phase::day_before)
-      task.after = {of_area("unpack")};
-    labour_.tasks.push_back(std::move(task));
+    std::vector<std::string> there = listed(labour_.tasks, after);
+    if (there.empty() && task.phase != Phase::strike && task.phase != Phase::day_before) there = {of_area("unpack")};
+    add_task(labour_.tasks, job_.placed->id + "/" + what, std::move(text), std::move(task), there);
+  }
+
+  void add_frame_work(const std::string& what, std::string text, Task task, const std::vector<std::string>& after) {
+    task.of_frame = true;
+    add(what, std::move(text), std::move(task), after);
   }
 
   void want_two(Task& task) const {
@@ -115,19 +119,19 @@ class PieceTasks {
   void frame() {
     Effort joints(house_), bases(house_), raising(house_);
     joints.add("join-rod", units_of(job_, "join-rod"));
-    add("join", "Join and tape " + so_many(units_of(job_, "join-rod"), "joint") + " of the frame",
-        joints.task(Phase::build, 2), {of_area("unpack")});
+    add_frame_work("join", "Join and tape " + so_many(units_of(job_, "join-rod"), "joint") + " of the frame",
+                   joints.task(Phase::build, 2), {of_area("unpack")});
     const double places = units_of(job_, "place-base"), ballast = units_of(job_, "carry-ballast");
     bases.add("place-base", places);
     bases.add("carry-ballast", ballast);
-    add("base",
-        "Place " + so_many(places, "base") +
-            (ballast > 0 ? " with " + print_load(ballast, job_.units) + " of ballast" : std::string()),
-        bases.task(Phase::build, 2), {of_area("unpack")});
+    add_frame_work("base",
+                   "Place " + so_many(places, "base") +
+                       (ballast > 0 ? " with " + print_load(ballast, job_.units) + " of ballast" : std::string()),
+                   bases.task(Phase::build, 2), {of_area("unpack")});
     raising.add("raise-frame", units_of(job_, "raise-frame"));
     Task raise = raising.task(Phase::build, 2);
     if (raise.work_s > 0) want_two(raise);
-    add("raise", "Raise the frame", raise, {mine("join"), mine("base")});
+    add_frame_work("raise", "Raise the frame", raise, {mine("join"), mine("base")});
   }
 
   void balloons(const WorkOptions& options) {
@@ -162,7 +166,7 @@ class PieceTasks {
     const Inflator by_hand{"", "", 0.7, 1, 0, 0, "", {}};
     const Inflator* const owned = inflator_in_use(house_);
     const Inflator& inflator = owned != nullptr ? *owned : by_hand;
-    const auto nozzles = static_cast<double>(std::clamp<std::int64_t>(inflator.nozzles, 1, 10));
+    const auto nozzles = static_cast<double>(nozzles_of(inflator));
     const double over_pa = figure_of(house_, "balloon-pressure");
     Effort effort(house_);
     SecondsByRate air;

@@ -38,6 +38,7 @@ struct Task {
   /// one any more. (At home all areas are one place.)
   bool at_inflator = false;
   bool can_be_before = false;      ///< could as well be done the day before
+  bool of_frame = false;           ///< puts up the piece's frame, before it is dressed
   std::vector<std::string> after;  ///< ids of tasks that have ended when it begins
   /// What work_s and fixed_s are made of. Of "air-medium" and the like, the air's own time, the seconds stand a second
   /// time in those of "inflate-medium", as one would take them with a watch.
@@ -48,6 +49,10 @@ struct Task {
 /// How long the task lasts with so many people, 1 or more, in whole seconds, rounded up. More than crew_most are as
 /// crew_most.
 std::int64_t seconds_of(const Task& task, int people);
+
+/// Seconds that so many people, 1 or more, work while they are at it, in whole seconds, rounded up: never more than
+/// they are there, and less where some stand idle during the others' last trip.
+std::int64_t work_of(const Task& task, int people);
 
 /// How many of a crew, 1 or more, it wants at least and can use at most.
 int least_of(const Task& task, int crew);

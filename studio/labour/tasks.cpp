@@ -5,12 +5,15 @@
 #include <string>
 #include <utility>
 
+#include "studio/labour/add_task.hpp"
 #include "studio/labour/effort.hpp"
 #include "studio/labour/home_tasks.hpp"
 #include "studio/labour/loads.hpp"
 #include "studio/labour/piece_tasks.hpp"
 #include "studio/model/amounts.hpp"
 #include "studio/model/lengths.hpp"
+#include "studio/takeoff/air.hpp"
+#include "studio/takeoff/power.hpp"
 #include "studio/takeoff/print.hpp"
 
 namespace quadrille {
@@ -20,12 +23,23 @@ namespace {
 struct AreaJob {
   const Area* area = nullptr;
   std::vector<PieceJob> pieces;
-  Trips packed, in, out;                          ///< into the vehicle at home, from it into the area, and back to it
+  std::vector<LoadItem> brought, taken_back;      ///< in the vehicle for it, besides tools
+  Trips in, out;                                  ///< from the vehicle into the area, and back to it, with tools
   double ballast_kg = 0;                          ///< with dead weights
   std::int64_t containers = 0, dead_weights = 0;  ///< that the ballast goes into
   Units units = Units::feet;                      ///< of the event
   double way_m = 0;
+  double cord_m = 0;  ///< to lay to the outlet; 0 where none reaches it, or none is known
 };
+
+void append(std::vector<LoadItem>& to, const std::vector<LoadItem>& items) {
+  to.insert(to.end(), items.begin(), items.end());
+}
+
+Trips trips_with_tools(std::vector<LoadItem> items, const House& house) {
+  items.push_back({rate_of(house, "tools-mass"), 0, true});
+  return trips_of(std::move(items), {rate_of(house, "carry-mass"), rate_of(house, "carry-bulk")});
+}
 
 std::vector<PieceJob> pieces_of(const Area& area, const BuiltEvent& built, const EventCount& count, Units units) {
   std::vector<PieceJob> jobs;
@@ -39,6 +53,9 @@ std::vector<PieceJob> pieces_of(const Area& area, const BuiltEvent& built, const
   return jobs;
 }
 
+/// Water is left at the venue, sand comes back.
+bool is_emptied(const House& house) { return house.ballast_fill == BallastFill::water; }
+
 AreaJob area_job(const Area& area, std::vector<PieceJob> pieces, const House& house, const WorkOptions& options,
                  Units units) {
   AreaJob job;
@@ -46,26 +63,18 @@ AreaJob area_job(const Area& area, std::vector<PieceJob> pieces, const House& ho
   job.units = units;
   job.pieces = std::move(pieces);
   job.way_m = area.site.vehicle_m.value_or(rate_of(house, "vehicle-distance"));
-  std::vector<LoadItem> filled{{rate_of(house, "tools-mass"), 0, true}}, as_on_the_road = filled, clusters;
-  const auto append = [](std::vector<LoadItem>& to, const std::vector<LoadItem>& items) {
-    to.insert(to.end(), items.begin(), items.end());
-  };
   for (const PieceJob& piece : job.pieces) {
-    append(filled, items_of(*piece.placed, *piece.count, piece.piece, house, true));
-    append(as_on_the_road, items_of(*piece.placed, *piece.count, piece.piece, house, !options.fill_ballast_on_site));
-    if (options.prepare_clusters) append(clusters, made_clusters(*piece.count));
+    append(job.brought, items_of(*piece.placed, *piece.count, piece.piece, house, true));
+    append(job.taken_back, items_of(*piece.placed, *piece.count, piece.piece, house, !is_emptied(house)));
+    if (options.prepare_clusters) append(job.brought, made_clusters(*piece.count));
     job.ballast_kg += dead_weights_kg(*piece.placed) + (piece.piece != nullptr ? ballast_kg(*piece.piece) : 0);
     job.containers += containers_of(*piece.count);
     job.dead_weights += std::ranges::count_if(piece.placed->lines, [](const SecuringLine& line) {
       return line.anchor == AnchorKind::dead_weight && line.mass_kg > 0;
     });
   }
-  const TripLimit limit{rate_of(house, "carry-mass"), rate_of(house, "carry-bulk")};
-  job.out = trips_of(as_on_the_road, limit);
-  append(filled, clusters);
-  append(as_on_the_road, clusters);
-  job.in = trips_of(std::move(filled), limit);
-  job.packed = trips_of(std::move(as_on_the_road), limit);
+  job.in = trips_with_tools(job.brought, house);
+  job.out = trips_with_tools(job.taken_back, house);
   return job;
 }
 
@@ -76,20 +85,16 @@ class AreaTasks {
       : labour_(labour), job_(job), house_(house), options_(options) {}
 
   void load_in() {
-    Effort filling(house_), unpacking(house_), power(house_);
-    if (options_.fill_ballast_on_site) filling.add("fill-ballast", job_.ballast_kg);
-    add("fill-ballast", "Fill " + print_load(job_.ballast_kg, job_.units) + " of ballast",
-        filling.task(Phase::load_in, 2), {"arrive"});
-    add("carry-in", "Unload and carry in", carrying(job_.in, Phase::load_in), {"arrive", of_area("fill-ballast")});
+    Effort unpacking(house_), power(house_);
+    add("carry-in", "Unload and carry in", carrying(job_.in, Phase::load_in), {"arrive"});
     unpacking.add("unpack", static_cast<double>(job_.pieces.size()));
     Task unpack = unpacking.task(Phase::load_in, 4);
     unpack.parts = std::ssize(job_.pieces);
     add("unpack", "Unpack and lay out " + so_many(static_cast<double>(job_.pieces.size()), "piece"), unpack,
         {of_area("carry-in")});
-    const Inflator* const inflator = inflator_in_use(house_);
-    if (options_.prepare_clusters || inflator == nullptr || inflator->watts <= 0) return;
+    if (!sets_up_inflator()) return;
     power.add("power", 1);
-    power.add("lay-cord", job_.area->site.outlet_m.value_or(0));
+    power.add("lay-cord", job_.cord_m);
     Task set_up = power.task(Phase::load_in, 1);
     set_up.at_inflator = true;
     add("power", "Set up the inflator", std::move(set_up), {of_area("unpack")});
@@ -103,9 +108,14 @@ class AreaTasks {
         if (task.phase == Phase::build) dressed.push_back(task.id);
       }
     if (built.empty()) built = dressed = {of_area("unpack")};
-    Effort checking(house_), tidying(house_);
+    Effort coiling(house_), checking(house_), tidying(house_);
+    // Before the event: over a cord that stays, guests trip.
+    if (sets_up_inflator()) coiling.add("take-up-cord", job_.cord_m);
+    add("take-up-cord", "Take up the cord", coiling.task(Phase::check, 1), dressed);
     tidying.add("tidy", 1);
-    add("tidy", "Clear up", tidying.task(Phase::check, 4), dressed);
+    built.push_back(of_area("take-up-cord"));
+    add("tidy", "Clear up", tidying.task(Phase::check, 4), built);
+    built.push_back(of_area("tidy"));
     checking.add("last-check", static_cast<double>(job_.pieces.size()));
     Task check = checking.task(Phase::check, 2);
     check.parts = std::ssize(job_.pieces);
@@ -119,8 +129,8 @@ class AreaTasks {
     Effort sweeping(house_), emptying(house_);
     sweeping.add("sweep", 1);
     add("sweep", "Sweep up", sweeping.task(Phase::strike, 4), packed);
-    if (options_.fill_ballast_on_site) emptying.add("empty-ballast", job_.ballast_kg);
-    add("empty-ballast", "Empty " + print_load(job_.ballast_kg, job_.units) + " of ballast where the venue allows it",
+    if (is_emptied(house_)) emptying.add("empty-ballast", job_.ballast_kg);
+    add("empty-ballast", "Empty " + print_load(job_.ballast_kg, job_.units) + " of water where allowed",
         emptying.task(Phase::strike, 2), packed);
     packed.push_back(of_area("sweep"));
     packed.push_back(of_area("empty-ballast"));
@@ -131,13 +141,13 @@ class AreaTasks {
   std::string of_area(const char* what) const { return job_.area->id + "/" + what; }
 
   void add(const char* what, std::string text, Task task, const std::vector<std::string>& after) {
-    if (task.work_s + task.fixed_s <= 0) return;
-    task.id = of_area(what);
     task.area = job_.area->id;
-    task.text = std::move(text);
-    for (const std::string& id : after)
-      if (std::ranges::count(labour_.tasks, id, &Task::id) > 0) task.after.push_back(id);
-    labour_.tasks.push_back(std::move(task));
+    add_task(labour_.tasks, of_area(what), std::move(text), std::move(task), after);
+  }
+
+  bool sets_up_inflator() const {
+    const Inflator* const inflator = inflator_in_use(house_);
+    return !options_.prepare_clusters && inflator != nullptr && inflator->watts > 0;
   }
 
   Task carrying(const Trips& trips, Phase phase) const {
@@ -158,24 +168,34 @@ class AreaTasks {
   const WorkOptions& options_;
 };
 
+VehicleLoad vehicle_load(const std::vector<AreaJob>& areas, const House& house) {
+  VehicleLoad load;
+  std::vector<LoadItem> brought, taken_back;
+  for (const AreaJob& area : areas) {
+    append(brought, area.brought);
+    append(taken_back, area.taken_back);
+    load.ballast_kg += area.ballast_kg;
+    load.containers += area.containers;
+    load.dead_weights += area.dead_weights;
+  }
+  load.trips = trips_with_tools(std::move(brought), house).trips;
+  load.trips_back = trips_with_tools(std::move(taken_back), house).trips;
+  return load;
+}
+
 void add_arrival(Labour& labour, const House& house) {
   Effort arriving(house);
   arriving.add("arrive", 1);
-  Task task = arriving.task(Phase::load_in, 1);
-  task.id = "arrive";
-  task.text = "Park, find the contact, see the place";
-  labour.tasks.push_back(std::move(task));
+  add_task(labour.tasks, "arrive", "Park, find the contact, see the place", arriving.task(Phase::load_in, 1), {});
 }
 
 void add_check_out(Labour& labour, const House& house) {
   Effort leaving(house);
   leaving.add("check-out", 1);
-  Task task = leaving.task(Phase::strike, 1);
-  task.id = "check-out";
-  task.text = "Hand the place over";
-  for (const Task& other : labour.tasks)
-    if (other.phase == Phase::strike) task.after.push_back(other.id);
-  labour.tasks.push_back(std::move(task));
+  std::vector<std::string> struck;
+  for (const Task& task : labour.tasks)
+    if (task.phase == Phase::strike) struck.push_back(task.id);
+  add_task(labour.tasks, "check-out", "Hand the place over", leaving.task(Phase::strike, 1), struck);
 }
 
 void note_what_is_taken(Labour& labour, const std::vector<AreaJob>& areas, const House& house,
@@ -218,21 +238,17 @@ void note_what_is_taken(Labour& labour, const std::vector<AreaJob>& areas, const
 
 Labour tasks_of(const Event& event, const BuiltEvent& built, const EventCount& count, const House& house,
                 const WorkOptions& options) {
+  const std::vector<AreaPower> power = power_of(event, air_of(event, count, house), house);
   std::vector<AreaJob> areas;
   for (const auto& area : event.areas)
-    if (auto pieces = pieces_of(*area, built, count, event.units); !pieces.empty())
+    if (auto pieces = pieces_of(*area, built, count, event.units); !pieces.empty()) {
       areas.push_back(area_job(*area, std::move(pieces), house, options, event.units));
+      const auto fed = std::ranges::find(power, area->id, &AreaPower::area);
+      if (fed != power.end() && has_cord(*fed)) areas.back().cord_m = area->site.outlet_m.value_or(0);
+    }
   Labour labour;
   if (areas.empty()) return labour;
-  VehicleLoad load;
-  for (const AreaJob& area : areas) {
-    load.trips += area.packed.trips;
-    load.trips_back += area.out.trips;
-    if (options.fill_ballast_on_site) continue;
-    load.ballast_kg += area.ballast_kg;
-    load.containers += area.containers;
-    load.dead_weights += area.dead_weights;
-  }
+  const VehicleLoad load = vehicle_load(areas, house);
   Labour on_site;
   add_arrival(on_site, house);
   for (const AreaJob& area : areas) {

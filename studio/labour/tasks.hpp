@@ -14,8 +14,7 @@ namespace quadrille {
 
 /// How the decorator means to work.
 struct WorkOptions {
-  bool prepare_clusters = false;      ///< inflate, tie and make clusters indoors the day before, and bring them made
-  bool fill_ballast_on_site = false;  ///< fill ballast at the venue, and empty it there, instead of at home
+  bool prepare_clusters = false;  ///< inflate, tie and make clusters indoors the day before, and bring them made
   bool operator==(const WorkOptions&) const = default;
 };
 
@@ -24,21 +23,22 @@ struct Labour {
   Findings findings;        ///< what had to be taken for granted: a note each
 };
 
-/// The tasks of an event for the house's rates, inflator and load. Balloons are counted as they are built, whatever work
-/// a piece type asks for; clusters, frames and all other work are the piece type's own units. A piece whose type is not
-/// available has the balloons and clusters of its last build and no frame; pieces that are hidden or were refused have
-/// none. An event without any piece to build has no tasks.
+/// The tasks of an event for the house's rates, inflator and load. Balloons are counted as they are built, whatever
+/// work a piece type asks for; clusters, frames and all other work are the piece type's own units. A piece whose type
+/// is not available has the balloons and clusters of its last build and no frame; pieces that are hidden or were
+/// refused have none. An event without any piece to build has no tasks.
 ///
-/// At home the day before: pull what is on the lists, fill ballast, load the vehicle. For each area: carry in by trips of
-/// what one person carries, unpack, set up the inflator with its cord (the way that it is carried there is that of the
-/// tools, which are in every area's load). For each piece: join its frame, place and ballast
-/// its bases, raise it; inflate and tie (one task, since a balloon is tied as it comes off the nozzle), make, mount, hang,
-/// fill; tie clusters to the frame, and outdoors to each other where the piece type asks for it; rig its lines. A last
-/// check and clearing up by area. After the event: take clusters down and burst them, lower the frame, pack; sweep, carry
-/// out, hand over; put away at home.
+/// At home the day before: pull what is on the lists, fill ballast, load the vehicle. For each area: carry in by trips
+/// of what one person carries, unpack, set up the inflator, with its cord where one reaches the outlet. (The way that
+/// all this is carried is that of the tools: they are in every area's load, and once in the vehicle's.) For each piece:
+/// join its frame, place and ballast its bases, raise it; inflate and tie (one task, since a balloon is tied as it
+/// comes off the nozzle), make, mount, hang, fill; tie clusters to the frame, and outdoors to each other where the
+/// piece type asks for it; rig its lines. By area, before anybody comes: take up the cord, clear up, a last check.
+/// After the event: take clusters down and burst them, take lines off, lower the frame, part it, pack; sweep, empty
+/// ballast water, carry out, hand over; put away at home. Sand comes back in its containers.
 ///
-/// Findings: "vehicle-distance-unknown", "travel-unknown", "no-inflator", "work-without-rate", "counted-as-last" (notes);
-/// "heavy-item", "vehicle-full" (warnings).
+/// Findings: "vehicle-distance-unknown", "travel-unknown", "no-inflator", "work-without-rate", "counted-as-last"
+/// (notes); "heavy-item", "vehicle-full" (warnings).
 Labour tasks_of(const Event& event, const BuiltEvent& built, const EventCount& count, const House& house,
                 const WorkOptions& options = {});
 

@@ -26,7 +26,7 @@ constexpr const char* small_pace =
 
 constexpr double day_s = 86'400;  ///< no single step of work is longer
 
-constexpr std::array<Rate, 57> table{{
+constexpr std::array<Rate, 58> table{{
     {"inflate-small", "Inflate and size a balloon up to 6 in, without the air's time", "s", 3.5, 0.5, 120, small_pace},
     {"inflate-medium", "Inflate and size a balloon of 7 to 13 in, without the air's time", "s", 3.5, 0.5, 120, pace},
     {"inflate-large", "Inflate and size a balloon of 14 to 20 in, without the air's time", "s", 8, 1, 240, ours},
@@ -54,11 +54,12 @@ constexpr std::array<Rate, 57> table{{
     {"tie-structure", "Pad and tie to a structure", "s", 30, 5, 1800, ours},
     {"last-check", "Last check of a piece: shape, lines, bases, a look from the front", "s", 120, 10, 3600, practice},
     {"tidy", "Clear up an area after building", "s", 240, 10, 7200, practice},
-    {"spare-time", "Time kept free before it must be ready", "s", 0, 0, 14'400, ours},
+    {"spare-time", "Time kept free before it must be ready", "s", 1800, 0, 14'400, ours},
     {"arrive", "Park, find the contact, see the place", "s", 300, 10, 7200, practice},
     {"unpack", "Unpack and lay out what a piece needs", "s", 150, 10, 7200, ours},
     {"power", "Set up the inflator", "s", 120, 10, 3600, ours},
     {"lay-cord", "Lay and tape a power cord", "s/m", 3, 0.2, 60, ours},
+    {"take-up-cord", "Take up and coil a power cord", "s/m", 1.5, 0.1, 60, ours},
     {"fill-ballast", "Fill ballast containers", "s/kg", 8, 0.5, 240, "a tap of 7 to 8 litres a minute; our choice"},
     {"empty-ballast", "Empty ballast containers", "s/kg", 3, 0.5, 240, ours},
     {"pull", "Pull and pack one line of the lists", "s", 30, 2, 1800, ours},

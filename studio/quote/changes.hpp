@@ -34,8 +34,8 @@ struct QuoteChanges {
 QuoteChanges quote_changes(const IssuedQuote& issued, const Quote& now, const QuoteFigures& figures);
 
 /// What there is to say of a quote that was issued: "quote-expired" (warning: `as_of`, an ISO 8601 date, is after its
-/// validity; not told where `as_of` is empty or no date), "quote-changed" (warning: the client was told another total or
-/// other lines), "quote-figures-changed" (note: the lines are the same, made from other figures).
+/// validity; not told where `as_of` is empty or no date), "quote-changed" (warning: the client was told another total
+/// or other lines), "quote-figures-changed" (note: the lines are the same, made from other figures).
 Findings issued_findings(const IssuedQuote& issued, const Quote& now, const QuoteChanges& changes,
                          std::string_view as_of);
 

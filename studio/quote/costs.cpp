@@ -1,10 +1,8 @@
 #include "studio/quote/costs.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <optional>
-#include <string_view>
 
 #include "studio/quote/charges.hpp"
 #include "studio/takeoff/market.hpp"
@@ -22,15 +20,9 @@ std::optional<std::int64_t> thousandths(double quantity) {
   return std::llround(quantity * 1000);
 }
 
-/// True for the work of putting up the frame, which is the job's set-up.
-bool is_of_frame(const Task& task) {
-  constexpr std::array<std::string_view, 3> frame_work{"join", "base", "raise"};
-  return std::ranges::any_of(frame_work,
-                             [&](std::string_view work) { return task.id == task.piece + "/" + std::string(work); });
-}
-
+/// The frame is the job's set-up.
 bool is_dressing(const Task& task) {
-  return !task.piece.empty() && (task.phase == Phase::build || task.phase == Phase::day_before) && !is_of_frame(task);
+  return !task.piece.empty() && (task.phase == Phase::build || task.phase == Phase::day_before) && !task.of_frame;
 }
 
 class Costing {

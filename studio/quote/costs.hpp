@@ -44,6 +44,9 @@ struct JobCosts {
   Minor hardware_minor = 0;            ///< of what is reused but has to be bought first: no cost of this job
 };
 
+/// The longest that all people together may take by a plan that is reckoned with [s]: some 278,000 hours.
+inline constexpr std::int64_t longest_plan_s = 1'000'000'000;
+
 /// The costs of an event as its count and its plan have it.
 ///
 /// Balloons: whole packs at the least cost for what is used and its spares, as if the shelf were empty: what is taken
@@ -53,8 +56,9 @@ struct JobCosts {
 /// Labour: each piece's by its work; the job's by the time that people are there, at home and on the road, waiting with
 /// the rest. The road: there and back.
 ///
-/// A price in another currency than the event's is not known. Where the house's is another, only balloons with prices in
-/// the event's are reckoned. Throws std::overflow_error beyond highest_amount.
+/// A price in another currency than the event's is not known. Where the house's is another, only balloons with prices
+/// in the event's are reckoned. Throws std::overflow_error beyond highest_amount, and std::invalid_argument for a plan
+/// beyond longest_plan_s.
 JobCosts costs_of(const QuoteInput& input);
 
 /// There and back [m], rounded; 0 where the way is not known.

@@ -137,6 +137,19 @@ class Quoting {
   std::vector<Charge> charges_;
 };
 
+bool is_too_long(const DayPlan& plan) { return std::max(plan.all_presence_s(), plan.all_work_s()) > longest_plan_s; }
+
+Finding finding_of_long_day(const DayPlan& plan) {
+  return {Weight::problem,
+          "day-too-long",
+          {},
+          {},
+          {},
+          "The work and the road come to " + std::to_string(plan.all_presence_s() / 3600) +
+              " hours of all people, more than can be reckoned with, so there is no quote.",
+          "Look for a distance in the event, or a rate in the house, that cannot be meant."};
+}
+
 }  // namespace
 
 const char* key_of(PriceSource source) {
@@ -146,6 +159,11 @@ const char* key_of(PriceSource source) {
 
 QuotedEvent quote_event(const QuoteInput& input) {
   QuotedEvent quoted;
+  if (is_too_long(input.plan)) {
+    quoted.quote.currency = input.event.currency;
+    quoted.findings = {finding_of_long_day(input.plan)};
+    return quoted;
+  }
   try {
     Quoting(input, quoted).make();
     quoted.findings = quote_findings(input, quoted);

@@ -14,7 +14,7 @@ std::string print_issued(const IssuedQuote& issued) {
 std::vector<EarningsLine> earnings_lines(const QuotedEvent& quoted) {
   const Earnings& earnings = quoted.earnings;
   const auto money = [&](Minor amount) { return print_figure(amount, quoted.quote.currency); };
-  return {
+  std::vector<EarningsLine> lines{
       {"Balloons", money(earnings.balloons_minor)},
       {"Supplies that are used up", money(earnings.supplies_minor)},
       {"Labour", money(earnings.labour_minor)},
@@ -26,6 +26,10 @@ std::vector<EarningsLine> earnings_lines(const QuotedEvent& quoted) {
       {"Time with home and the road", print_duration(earnings.all_s)},
       {"Earned in an hour of all", money(earnings.per_hour_all_minor), true},
       {"2½ × materials and labour (common practice)", money(earnings.rule_of_thumb_minor)}};
+  if (quoted.costs.hardware_minor > 0)
+    lines.push_back(
+        {"Frames, bases and fittings still to be bought, no cost of this job", money(quoted.costs.hardware_minor)});
+  return lines;
 }
 
 std::string source_in_words(PriceSource source) {

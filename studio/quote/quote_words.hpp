@@ -18,7 +18,8 @@ struct EarningsLine {
   bool sum = false;    ///< of the lines above it, or made from them
 };
 
-/// Costs and their sum, what the quote leaves, hours and what one of them earns, the rule of thumb.
+/// Costs and their sum, what the quote leaves, hours and what one of them earns, the rule of thumb; and what has to be
+/// bought besides, where there is such.
 std::vector<EarningsLine> earnings_lines(const QuotedEvent& quoted);
 
 /// Where a piece's price comes from: "its own price", "repertoire", "costs with mark-ups", "no price".

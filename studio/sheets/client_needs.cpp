@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "studio/build_sheet/build_rows.hpp"
+#include "studio/labour/clock.hpp"
 #include "studio/paper/page_frame.hpp"
 #include "studio/sheets/alike_names.hpp"
 #include "studio/sheets/client_rows.hpp"
@@ -62,12 +63,13 @@ struct Needs {
   void add_access() {
     const Event& event = setting.input.event;
     const std::string on = event.date.empty() ? "" : " on " + print_date(event.date);
-    add(event.load_in_from.empty()
-            ? "The time from which we may come in" + on + ": still to be agreed."
-            : "Access to the place from " + event.load_in_from + on + ", with somebody to let us in.");
-    if (!event.ready_by.empty()) add("Until " + event.ready_by + ", when all is ready, room to work in.");
-    add(event.strike_from.empty() ? "The time at which we take down: still to be agreed."
-                                  : "Access again from " + event.strike_from + " to take down.");
+    const std::string load_in = known_time(event.load_in_from), ready_by = known_time(event.ready_by),
+                      strike = known_time(event.strike_from);
+    add(load_in.empty() ? "The time from which we may come in" + on + ": still to be agreed."
+                        : "Access to the place from " + load_in + on + ", with somebody to let us in.");
+    if (!ready_by.empty()) add("Until " + ready_by + ", when all is ready, room to work in.");
+    add(strike.empty() ? "The time at which we take down: still to be agreed."
+                       : "Access again from " + strike + " to take down.");
   }
 
   void add_distances(const Site& site) {

@@ -19,7 +19,10 @@ namespace {
 
 std::string name_of(const Area& area) { return area.name.empty() ? "Unnamed area" : area.name; }
 
-std::string or_not_set(const std::string& text) { return text.empty() ? "not set" : text; }
+std::string or_not_set(const std::string& time) {
+  const std::string known = known_time(time);
+  return known.empty() ? "not set" : known;
+}
 
 std::string start_of(const DayStretch& stretch) {
   return stretch.start && !stretch.start->clock.empty() ? print_moment(*stretch.start) : "not known";
@@ -266,7 +269,9 @@ std::vector<Block> taken_blocks(const Setting& setting, double width) {
     for (const Finding& finding : setting.input.plan->findings)
       if (finding.weight == Weight::note)
         block.rows.push_back(text_row(sentence_of(finding, setting.input.event), width));
-  if (setting.input.house == nullptr)
+  if (setting.input.house != nullptr)
+    block.rows.push_back(text_row(pace_in_words(*setting.input.house), width));
+  else
     block.rows.push_back(text_row("The house was not read: its contact is missing here.", width));
   if (block.rows.empty()) return {};
   return {block};

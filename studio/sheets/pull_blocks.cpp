@@ -190,7 +190,7 @@ std::vector<Block> place_blocks(const Setting& setting, double width) {
     place(kit.kept_where).rows.push_back(tick_row(line, width, true));
   }
   for (const SupplyOrder& supply : input.supplies->lines) {
-    if (supply.needed <= supply.from_kits || supply.key == "ballast-water") continue;
+    if (!is_pulled(supply)) continue;
     TickLine line{supply.name};
     line.quantity = print_quantity(supply.needed - supply.from_kits, supply.unit, lengths);
     line.detail = print_source(supply, lengths);

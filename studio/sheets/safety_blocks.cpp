@@ -167,11 +167,10 @@ std::vector<Block> outlet_blocks(const SafetySubject& subject, const Setting& se
   } else {
     const auto power = std::ranges::find(*setting.input.power, subject.area->id, &AreaPower::area);
     if (power != setting.input.power->end()) {
-      if (const std::string gauges = print_gauges(*power); power->cord_m && !gauges.empty())
-        text += " Cord: " + print_length(*power->cord_m, lengths) + " of " + gauges + ".";
+      if (has_cord(*power))
+        text += " Cord: " + print_length(*power->cord_m, lengths) + " of " + print_gauges(*power) + ".";
       else
-        text += " No cord serves: bring a battery of " + print_watt_hours(power->battery_wh) + " or a generator of " +
-                print_fixed(power->generator_w, 0) + " W.";
+        text += " No cord serves: bring " + print_own_power(*power) + ".";
     }
   }
   text += subject.outdoors() ? " Plug it into a ground-fault device. Keep it off the walkways and out of the wet."

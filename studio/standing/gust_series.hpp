@@ -39,6 +39,8 @@ OnFrame nearest_on_frame(const Frame& frame, const Vec3& place);
 class GustSeries {
  public:
   GustSeries(const Event& event, const Area& area, const PlacedPiece& placed, const Piece& piece);
+  GustSeries(const GustSeries&) = delete;  // its case refers to its own piece
+  GustSeries& operator=(const GustSeries&) = delete;
 
   /// In a gust of 0 to highest_gust_m_s from one direction [degrees, as wind_way()].
   GustState from(double gust_m_s, double direction_deg);

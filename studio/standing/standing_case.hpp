@@ -58,6 +58,8 @@ class StandingCase {
   /// those of the piece in this area, where another case of it, with other lines, has them already.
   StandingCase(const Event& event, const Area& area, const PlacedPiece& placed, const Piece& piece,
                std::shared_ptr<const PieceLoads> loads = nullptr);
+  StandingCase(const StandingCase&) = delete;  // its parts refer to each other
+  StandingCase& operator=(const StandingCase&) = delete;
 
   const std::vector<std::string>& faults() const { return faults_; }
   const std::vector<RiggedLine>& lines() const { return lines_; }

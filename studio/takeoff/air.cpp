@@ -20,7 +20,7 @@ double kelvin(double celsius) { return celsius + 273.15; }
 
 AirSum run(AirSum sum, const Inflator* inflator) {
   if (inflator == nullptr || !(inflator->litres_per_s > 0)) return sum;
-  const double nozzles = static_cast<double>(std::max<std::int64_t>(1, inflator->nozzles));
+  const auto nozzles = static_cast<double>(nozzles_of(*inflator));
   sum.blowing_s = sum.litres / (inflator->litres_per_s * nozzles);
   sum.watt_hours = inflator->watts * sum.blowing_s / 3600;
   return sum;
@@ -36,6 +36,8 @@ double balloon_litres(double diameter_m) { return pi / 6 * diameter_m * diameter
 double litres_to_blow(double diameter_m, double air_pa, double over_pa) {
   return balloon_litres(diameter_m) * (air_pa + over_pa) / air_pa;
 }
+
+std::int64_t nozzles_of(const Inflator& inflator) { return std::clamp<std::int64_t>(inflator.nozzles, 1, 100); }
 
 double growth(const AirAround& from, const AirAround& to) {
   const double pressures = standard_air(from.altitude_m).pressure_pa / standard_air(to.altitude_m).pressure_pa;

@@ -21,6 +21,9 @@ double balloon_litres(double diameter_m);
 /// 3.5 kPa add 3.5 % (the ideal gas; measured by amateurs, see the figure "balloon-pressure").
 double litres_to_blow(double diameter_m, double air_pa, double over_pa);
 
+/// How many nozzles the inflator has, 1 to 100: what a house file can say.
+std::int64_t nozzles_of(const Inflator& inflator);
+
 /// The air around a balloon.
 struct AirAround {
   double celsius = 20;    ///< above -273.15

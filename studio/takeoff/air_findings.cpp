@@ -48,6 +48,11 @@ class AirCheck {
 
   LengthStyle lengths() const { return lengths_in(event_.units); }
   std::string size(double metres) const { return print_inflated(metres, lengths()); }
+  /// Of a place above the sea, which nobody knows to an inch.
+  std::string height(double metres) const {
+    return event_.units == Units::feet ? print_fixed(metres / metres_per_foot, 0) + " ft"
+                                       : print_fixed(metres, 0) + " m";
+  }
   std::string heat(double celsius) const {
     return print_temperature(celsius,
                              event_.units == Units::feet ? TemperatureStyle::fahrenheit : TemperatureStyle::celsius);
@@ -82,7 +87,7 @@ class AirCheck {
           "Set both temperatures of the area.");
     if (const double altitude = site.altitude_m.value_or(0); altitude >= high_m && !site.inflating_altitude_m)
       say(Weight::note, "inflated-lower-down", {}, "inflating-altitude-m",
-          "Balloons that are blown at sea level and brought up to " + print_length(altitude, lengths()) + " grow by " +
+          "Balloons that are blown at sea level and brought up to " + height(altitude) + " grow by " +
               print_fixed(100 * (growth({20, 0}, {20, altitude}) - 1), 1) +
               " % in diameter; the sizes here are for blowing them at the place.",
           "If they are blown lower down, set the altitude there.");
@@ -92,10 +97,10 @@ class AirCheck {
     const double grown = growth(known.blown, known.event);
     if (std::abs(grown - 1) < worth_saying) return;
     const bool up = known.blown.altitude_m != known.event.altitude_m;
-    const std::string from = heat(known.blown.celsius) +
-                             (up ? " and " + print_length(known.blown.altitude_m, lengths()) + " above the sea" : "");
-    const std::string to = heat(known.event.celsius) +
-                           (up ? " and " + print_length(known.event.altitude_m, lengths()) + " above the sea" : "");
+    const std::string from =
+        heat(known.blown.celsius) + (up ? " and " + height(known.blown.altitude_m) + " above the sea" : "");
+    const std::string to =
+        heat(known.event.celsius) + (up ? " and " + height(known.event.altitude_m) + " above the sea" : "");
     say(Weight::note, "inflate-to", {}, "event-celsius",
         std::string("Balloons ") + (grown > 1 ? "grow" : "shrink") + " by " +
             print_fixed(100 * std::abs(grown - 1), 1) + " % in diameter from " + from +

@@ -38,7 +38,7 @@ class PowerCheck {
     power_ = &power;
     if (!power.cord_m)
       without_outlet();
-    else if (power.awg == nullptr && power.metric == nullptr)
+    else if (!has_cord(power))
       too_far(*area);
     else
       cord();
@@ -55,16 +55,11 @@ class PowerCheck {
     findings_.push_back({weight, code, power_->area, {}, key, std::move(text), std::move(remedy)});
   }
 
-  std::string instead() const {
-    return "a generator or an inverter of " + watts_up_to(power_->generator_w) + ", or a battery of " +
-           print_watt_hours(power_->battery_wh) + " with such an inverter";
-  }
-
   void without_outlet() {
     say(Weight::warning, "no-outlet-known", "outlet-m",
         "No outlet is known: the inflator draws " + watts_up_to(power_->watts) + " for " +
             print_running(power_->running_s) + " and uses " + print_watt_hours(power_->watt_hours) + ".",
-        "Ask for the distance to an outlet, or bring " + instead() + ".");
+        "Ask for the distance to an outlet, or bring " + print_own_power(*power_) + ".");
   }
 
   void too_far(const Area& area) {
@@ -74,7 +69,7 @@ class PowerCheck {
         "The outlet is " + print_length(area.site.outlet_m.value_or(0), lengths_in(event_.units)) +
             " away: no cord bears " + amperes(power_->amps) + " so far within " + percent(allowed_drop_) +
             " of voltage drop; " + best.name + " loses " + percent(drop) + ".",
-        "Inflate nearer to the outlet, or bring " + instead() + ".");
+        "Inflate nearer to the outlet, or bring " + print_own_power(*power_) + ".");
   }
 
   void cord() {
@@ -92,7 +87,8 @@ class PowerCheck {
 
   void circuit() {
     const double gives = circuit_amps(power_->volts, house_);
-    const auto inflators = static_cast<std::int64_t>(gives / power_->amps);
+    // A house may say that its inflator draws next to nothing: more than people are on the job are not counted.
+    const auto inflators = static_cast<std::int64_t>(std::min(gives / power_->amps, static_cast<double>(crew_)));
     if (inflators == 0)
       say(Weight::warning, "circuit-overloaded", "outlet-m",
           "One inflator draws " + amperes(power_->amps) + ", and a usual circuit gives " + amperes(gives) +
@@ -115,6 +111,13 @@ class PowerCheck {
 };
 
 }  // namespace
+
+bool has_cord(const AreaPower& power) { return power.cord_m && (power.awg != nullptr || power.metric != nullptr); }
+
+std::string print_own_power(const AreaPower& power) {
+  return "a generator or an inverter of " + watts_up_to(power.generator_w) + ", or a battery of " +
+         print_watt_hours(power.battery_wh) + " with such an inverter";
+}
 
 std::string print_gauges(const AreaPower& power) {
   std::string gauges;

@@ -28,8 +28,14 @@ struct AreaPower {
   double battery_wh = 0;                 ///< of a battery, by the figure "battery-margin"
 };
 
+/// True where the way to the outlet is known, and a cord serves over it.
+bool has_cord(const AreaPower& power);
+
 /// "16 AWG or 1.5 mm²": the cords that serve; empty where none does.
 std::string print_gauges(const AreaPower& power);
+
+/// What serves where no cord does: "a generator or an inverter of 1650 W, or a battery of 90 Wh with such an inverter".
+std::string print_own_power(const AreaPower& power);
 
 /// For each area with balloons, in the order of the event; empty where the inflator in use draws no power, or the house
 /// has none.

@@ -132,6 +132,8 @@ class SuppliesPlan {
 
 }  // namespace
 
+bool is_pulled(const SupplyOrder& line) { return line.needed > line.from_kits && line.key != "ballast-water"; }
+
 SuppliesOrder order_supplies(std::span<const SupplyLine> supplies, const House& house) {
   return SuppliesPlan(supplies, house).made();
 }

@@ -53,10 +53,14 @@ struct SuppliesOrder {
   bool operator==(const SuppliesOrder&) const = default;
 };
 
-/// The order for `supplies`, such as EventCount::supplies. "ballast" is left out: its containers and filling stand for it.
-/// Whole kits are taken first, while the house has them and all their parts are needed; a part stands for the supplies
-/// whose key is its own or begins with it at a '-'. An entry of the house that stands for several supplies is one shelf
-/// for all of them. Water is free. The mass of one piece is what the key ends in ("-8kg"), else the entry's.
+/// True for what is taken off a shelf or bought by itself: neither the water out of the tap, nor what comes in kits
+/// alone.
+bool is_pulled(const SupplyOrder& line);
+
+/// The order for `supplies`, such as EventCount::supplies. "ballast" is left out: its containers and filling stand for
+/// it. Whole kits are taken first, while the house has them and all their parts are needed; a part stands for the
+/// supplies whose key is its own or begins with it at a '-'. An entry of the house that stands for several supplies is
+/// one shelf for all of them. Water is free. The mass of one piece is what the key ends in ("-8kg"), else the entry's.
 /// Sums beyond highest_amount are not known and left out of the totals.
 SuppliesOrder order_supplies(std::span<const SupplyLine> supplies, const House& house);
 

@@ -36,14 +36,14 @@ std::string name_of_area(const Event& event, const std::string& id) {
 
 void add_power(ToolList& list, const Event& event, const AreaPower& power) {
   const std::string where = name_of_area(event, power.area);
-  if (const std::string gauges = print_gauges(power); power.cord_m && !gauges.empty()) {
-    list.add("tool-cord", "Cord of " + print_length(*power.cord_m, lengths_in(event.units)) + ", " + gauges, where);
+  if (has_cord(power)) {
+    list.add("tool-cord",
+             "Cord of " + print_length(*power.cord_m, lengths_in(event.units)) + ", " + print_gauges(power), where);
     return;
   }
-  list.add("tool-battery",
-           "Battery of " + print_watt_hours(power.battery_wh) + ", or generator of " +
-               print_fixed(power.generator_w, 0) + " W",
-           where + (power.cord_m ? ": no cord reaches the outlet" : ": no outlet is known"));
+  std::string own = print_own_power(power);
+  own[0] = 'A';
+  list.add("tool-battery", own, where + (power.cord_m ? ": no cord reaches the outlet" : ": no outlet is known"));
 }
 
 }  // namespace

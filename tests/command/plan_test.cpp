@@ -32,7 +32,7 @@ TEST_CASE("plan --json has the day with its clock, across midnight") {
                           "spare_s", "site_work_s", "all_work_s", "house"})
     CHECK(json.contains(key));
   CHECK(json["crew"] == 1);
-  CHECK(json["stretches"]["build"]["end"]["clock"] == "18:00");
+  CHECK(json["stretches"]["build"]["end"]["clock"] == "17:30");  // half an hour before 18:00
   CHECK(json["stretches"]["strike"]["start"]["clock"] == "23:30");
   CHECK(json["stretches"]["strike"]["end"]["day"] == 1);
   // One person alone: tasks at the venue are in a row without a gap, and their seconds are the stretch's.

@@ -6,6 +6,7 @@
 #include "csv_rows.hpp"
 #include "has_word.hpp"
 #include "scene.hpp"
+#include "studio/model/money.hpp"
 
 namespace quadrille {
 namespace {
@@ -69,6 +70,11 @@ TEST_CASE("the screen, JSON and CSV quote the same") {
     CHECK(text.out.find(lines[i].at("text")) != std::string::npos);
     CHECK(text.out.find(lines[i].at("total")) != std::string::npos);
   }
+  // What has to be bought besides stood in a finding alone, while so much was left of the price.
+  const auto hardware = json["hardware_minor"].get<std::int64_t>();
+  REQUIRE(hardware > 0);
+  CHECK(text.out.find("frames, bases and fittings for " + print_figure(hardware, "USD") + " are still to be bought") !=
+        std::string::npos);
   // A discount is a number below nothing, not a text that begins with '-'.
   CHECK(lines.back().at("kind") == "discount");
   CHECK(lines.back().at("net").starts_with("-"));

@@ -92,6 +92,18 @@ TEST_CASE("what is not understood is named with its line, and kept through an ed
   }
 }
 
+TEST_CASE("a currency in small letters was not understood, and nobody said that capitals were the trouble") {
+  std::string bytes = event_with("");
+  const std::size_t at = bytes.find("USD");
+  REQUIRE(at != std::string::npos);
+  bytes.replace(at, 3, "eur");
+  const auto opened = read_event(bytes, "f");
+  REQUIRE(opened.error == "");
+  REQUIRE(opened->findings.size() == 1);
+  CHECK(opened->findings[0].remedy == "Write it as EUR, in capitals.");
+  CHECK(holds(after_edit(bytes), "currency=\"eur\""));
+}
+
 TEST_CASE("a word that was not understood gives way when the user chooses another") {
   const auto opened = read_event(event_with("  <area id=\"a1\">\n    <site ground=\"marble\"/>\n  </area>\n"), "f");
   REQUIRE(opened.error == "");

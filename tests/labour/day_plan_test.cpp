@@ -27,8 +27,9 @@ Event busy_event() {
 TEST_CASE("the day is planned back from ready, and on from the strike") {
   const Job job(event_of({arch_of_33_quads()}));
   const DayPlan plan = job.plan();
-  CHECK(plan.build.end->clock == "11:00");
-  CHECK(plan.build.start->second + plan.build.length_s == 11 * 3600);
+  // Half an hour before 11:00 is kept free.
+  CHECK(plan.build.end->clock == "10:30");
+  CHECK(plan.build.start->second + plan.build.length_s == 10 * 3600 + 1800);
   CHECK(plan.spare_s == plan.build.start->second - (7 * 3600 + 1800));
   CHECK(plan.short_s == 0);
   // 15 km at 45 km/h: 20 minutes, before the load-in and after the strike.
@@ -52,7 +53,7 @@ TEST_CASE("time is kept free before ready where the house wants it") {
 TEST_CASE("a night's work crosses midnight") {
   Event event = event_of({arch_of_33_quads()});
   event.load_in_from = "22:00";
-  event.ready_by = "00:30";
+  event.ready_by = "01:00";
   event.strike_from = "23:45";
   const DayPlan plan = Job(event).plan();
   CHECK(plan.build.start->day == -1);
@@ -78,7 +79,70 @@ TEST_CASE("times that are not set leave the clock out, and say so") {
   plan = Job(event).plan();
   CHECK(plan.build.start->second == 0);
   CHECK(plan.build.start->clock.empty());
-  CHECK(plan.there.end->second == 0);
+  CHECK(plan.there.start->second == 0);
+}
+
+TEST_CASE(
+    "moments without a clock ran on from the stretch before, some of them below nought: each stretch has its own") {
+  Event event = event_of({arch_of_33_quads()});
+  event.strike_from.clear();  // as is common
+  DayPlan plan = Job(event).plan();
+  // 15 km at 45 km/h are 1200 s of road.
+  CHECK(plan.there.end->second == plan.build.start->second);
+  CHECK(plan.back.start->second == 0);
+  CHECK(plan.back.end->second == 1200);
+  CHECK(plan.after.start->second == 0);
+  CHECK(plan.after.end->second == plan.after.length_s);
+  event.ready_by.clear();
+  event.load_in_from.clear();
+  plan = Job(event).plan();
+  CHECK(plan.there.start->second == 0);
+  CHECK(plan.there.end->second == 1200);
+  CHECK(plan.build.start->second == 0);
+  for (const PlannedTask& planned : plan.tasks) {
+    CAPTURE(planned.task.id);
+    CHECK(planned.start.clock.empty());
+    CHECK(planned.start.second >= 0);
+    if (planned.task.phase == Phase::travel) CHECK(planned.start.second == 0);
+  }
+}
+
+TEST_CASE("where the day is just long enough the spare time is given up before it is too short, and that is told") {
+  Event event = event_of({arch_of_33_quads()});
+  const std::int64_t length_min = (Job(event).plan().build.length_s + 59) / 60;
+  // Twelve minutes more than it takes, of the half hour.
+  const std::int64_t load_in_min = 11 * 60 - length_min - 12;
+  event.load_in_from = clock_of(load_in_min * 60);
+  const DayPlan plan = Job(event).plan();
+  CHECK(plan.short_s == 0);
+  CHECK(plan.spare_s == 0);
+  CHECK(plan.build.start->clock == event.load_in_from);
+  const auto told = find_finding(plan.findings, "spare-time-short");
+  REQUIRE(told.has_value());
+  CHECK(told->weight == Weight::warning);
+  CHECK(told->text == "Of the 30 min that are kept free before it must be ready, 12 min are left.");
+  CHECK(!find_finding(plan.findings, "day-too-short").has_value());
+  CHECK(!find_finding(Job(event_of({arch_of_33_quads()})).plan().findings, "spare-time-short").has_value());
+}
+
+TEST_CASE("what does not help enough was offered as a remedy: it says so") {
+  // Ten minutes are too few whatever is done the day before, and 1000 l take none of the 1297 l of 33 made quads.
+  Event event = event_of({arch_of_33_quads()});
+  event.load_in_from = "10:50";
+  House small = standard_house();
+  small.rates["vehicle-bulk"] = 1000;
+  const std::string remedy = find_finding(Job(event, small).plan().findings, "day-too-short")->remedy;
+  CAPTURE(remedy);
+  const std::string made = print_duration(Job(event, small).plan({{true}, 1, 1}).build.length_s);
+  CHECK(remedy.find("Clusters made the day before leave " + made +
+                    " at the venue, which is still too long. They are more than the vehicle has room for.") !=
+        std::string::npos);
+  // Enough time for what is left then: no such words.
+  event.load_in_from = "10:10";
+  const std::string helps = find_finding(Job(event).plan().findings, "day-too-short")->remedy;
+  CAPTURE(helps);
+  CHECK(helps.find(" at the venue.") != std::string::npos);
+  CHECK(helps.find("still too long") == std::string::npos);
 }
 
 TEST_CASE("a strike is not before all is built") {
@@ -109,7 +173,7 @@ TEST_CASE("a day that is too short says by how much, and what would help") {
   CHECK(told->remedy.find("With " + std::to_string(crew) + " people it takes " +
                           print_duration(job.plan({{}, crew, 1}).build.length_s)) != std::string::npos);
   CHECK(told->remedy.find("Clusters made the day before leave " +
-                          print_duration(job.plan({{true, false}, 1, 1}).build.length_s)) != std::string::npos);
+                          print_duration(job.plan({{true}, 1, 1}).build.length_s)) != std::string::npos);
   CHECK(!find_finding(job.plan({{}, crew, 1}).findings, "day-too-short").has_value());
 }
 

@@ -17,6 +17,12 @@ Task work_of(double seconds, int least, int most) {
   return task;
 }
 
+Task work_of_trips() {
+  Task task = work_of(300, 1, 20);
+  task.parts = 5;
+  return task;
+}
+
 TEST_CASE("work is shared, up to as many as help") {
   const Task task = work_of(100, 1, 3);
   CHECK(seconds_of(task, 1) == 100);
@@ -52,6 +58,25 @@ TEST_CASE("what wants two is more work for one") {
   CHECK(least_of(task, 1) == 1);
   CHECK(least_of(task, 5) == 2);
   CHECK(most_of(task, 5) == 2);
+}
+
+TEST_CASE("who stood idle while the others made their last trip was paid for work") {
+  // Five trips of 60 s are 300 s of work, whoever makes them; two people are there for 180 s each.
+  Task trips = work_of_trips();
+  CHECK(work_of(trips, 1) == 300);
+  CHECK(work_of(trips, 2) == 300);
+  CHECK(2 * seconds_of(trips, 2) == 360);
+  CHECK(work_of(trips, 5) == 300);
+  // The road and the inflator hold everybody who is at it: 100 s shared, and 40 s for each of two.
+  Task blown = work_of(100, 1, 2);
+  blown.fixed_s = 40;
+  CHECK(work_of(blown, 1) == 140);
+  CHECK(work_of(blown, 2) == 180);
+  // One alone at what wants two has half as much again to do.
+  Task raised = work_of(180, 2, 2);
+  raised.alone_factor = 1.5;
+  CHECK(work_of(raised, 1) == 270);
+  CHECK(work_of(raised, 2) == 180);
 }
 
 TEST_CASE("each phase has a key and a name of its own") {

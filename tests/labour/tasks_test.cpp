@@ -159,7 +159,7 @@ TEST_CASE("a frame over 2 m wants two") {
 
 TEST_CASE("clusters made the day before are brought made") {
   const Job job(event_of({arch_of_33_quads()}));
-  const auto there = job.labour().tasks, before = job.labour({true, false}).tasks;
+  const auto there = job.labour().tasks, before = job.labour({true}).tasks;
   for (const char* what : {"p1/inflate", "p1/make"}) {
     CHECK(task_of(there, what).phase == Phase::build);
     CHECK(task_of(before, what).phase == Phase::day_before);
@@ -176,21 +176,8 @@ TEST_CASE("clusters made the day before are brought made") {
   House small = standard_house();
   small.rates["vehicle-bulk"] = 1000;
   const Job full(event_of({arch_of_33_quads()}), small);
-  CHECK(find_finding(full.labour({true, false}).findings, "vehicle-full").has_value());
+  CHECK(find_finding(full.labour({true}).findings, "vehicle-full").has_value());
   CHECK(!find_finding(full.labour().findings, "vehicle-full").has_value());
-}
-
-TEST_CASE("ballast is filled at home, or at the venue") {
-  const Job job(event_of({arch_of_33_quads()}));
-  const auto at_home = job.labour().tasks, there = job.labour({false, true}).tasks;
-  CHECK(task_of(at_home, "fill-ballast").phase == Phase::day_before);
-  CHECK(task_of(at_home, "fill-ballast").work_s == doctest::Approx(20 * standard("fill-ballast")));
-  CHECK(find_task(at_home, "a1/fill-ballast") == nullptr);
-  CHECK(find_task(there, "fill-ballast") == nullptr);
-  CHECK(task_of(there, "a1/fill-ballast").phase == Phase::load_in);
-  CHECK(task_of(there, "a1/empty-ballast").phase == Phase::strike);
-  CHECK(waits_for(task_of(there, "a1/carry-in"), "a1/fill-ballast"));
-  CHECK(task_of(there, "a1/carry-out").parts < task_of(at_home, "a1/carry-out").parts);
 }
 
 TEST_CASE("work that no rate is for is told of, and goes by the house's own rate where it has one") {

@@ -57,8 +57,8 @@ TEST_CASE("the pieces' parts of balloons and supplies are the event's, to the mi
   }
 }
 
-TEST_CASE("what a price for the arch of 33 quads earns per hour is told") {
-  // By hand from the plan: (price + delivery + set-up + strike + rental - balloons - supplies - road) ÷ hours.
+TEST_CASE("what an hour earns is what the quote leaves over balloons, supplies and the road, by the plan's hours") {
+  // An identity between the quote, its costs and the plan; sums by hand stand in quote_event_test.cpp.
   Job job(event_of({coloured(arch_of_33_quads())}));
   job.event.areas[0].edit([](Area& area) { area.pieces[0].edit([](PlacedPiece& p) { p.price_minor = 25'000; }); });
   const std::vector palettes{market()};

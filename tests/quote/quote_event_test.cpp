@@ -1,6 +1,7 @@
 // A job's costs, its quote and what it earns, reckoned by hand; and what there is to say of it.
 #include "studio/quote/quote_event.hpp"
 
+#include "studio/quote/quote_words.hpp"
 #include "tests/quote/small_job.hpp"
 
 namespace quadrille {
@@ -188,6 +189,8 @@ TEST_CASE("prices too low, a way not known and hardware still to be bought are t
     CAPTURE(code);
     CHECK(find_in(quoted.findings, code));
   }
+  CHECK(earnings_lines(quoted).back().what.starts_with("Frames, bases and fittings still to be bought"));
+  CHECK(earnings_lines(quoted).back().figure == "25.00");
   CHECK_FALSE(find_in(quoted.findings, "below-cost"));
   CHECK(quoted.earnings.supplies_minor == 101);  // the rods are no cost of this job
   CHECK(line_of_kind(quoted.quote, QuoteLineKind::delivery)->net_minor == 3'500);
@@ -203,6 +206,23 @@ TEST_CASE("amounts beyond what is reckoned with are a problem, not a wrong sum")
   CHECK(quoted.quote.lines.empty());
   REQUIRE(quoted.findings.size() == 1);
   CHECK(quoted.findings[0].code == "amount-too-large");
+}
+
+TEST_CASE("a day of more hours than money is multiplied by ended the program: it is a problem") {
+  // 1e9 s of all people are reckoned with: 3900 s of them are the road, the strike and home. At 25.00 an hour they are
+  // 2500 × 1e9 ÷ 3600 = 694,444,444.4 cents.
+  SmallJob job;
+  job.plan.build.length_s = 1'000'000'000 - 3'900;
+  const QuotedEvent longest = job.quoted();
+  CHECK(longest.costs.labour_minor == 694'444'444);
+  CHECK_FALSE(find_in(longest.findings, "day-too-long"));
+  job.plan.build.length_s += 1;
+  const QuotedEvent quoted = job.quoted();
+  CHECK(quoted.quote.lines.empty());
+  REQUIRE(quoted.findings.size() == 1);
+  CHECK(quoted.findings[0].code == "day-too-long");
+  CHECK(quoted.findings[0].weight == Weight::problem);
+  CHECK(quoted.findings[0].text.find("277777 hours") != std::string::npos);  // 1e9 ÷ 3600, rounded down
 }
 
 TEST_CASE("where there is no piece nothing is quoted, not even delivery") {

@@ -19,6 +19,7 @@ inline PlannedTask planned(std::string id, std::string piece, Phase phase, std::
   planned.task.id = std::move(id);
   planned.task.piece = std::move(piece);
   planned.task.phase = phase;
+  planned.task.work_s = static_cast<double>(seconds);
   planned.end.second = seconds;
   planned.people = {1};
   return planned;
@@ -69,6 +70,7 @@ struct SmallJob {
                   planned("p1/join", "p1", Phase::build, 300),       planned("p2/inflate", "p2", Phase::build, 600),
                   planned("a1/carry-in", "", Phase::load_in, 1'200), planned("a1/check", "", Phase::check, 300),
                   planned("a1/sweep", "", Phase::strike, 1'500),     planned("travel", "", Phase::travel, 900)};
+    plan.tasks[2].task.of_frame = true;
     plan.build.length_s = 5'100;
     plan.strike.length_s = 1'500;
     plan.there.length_s = plan.back.length_s = 900;

@@ -117,6 +117,15 @@ TEST_CASE("balloons per piece, by colour and in all are those of the count") {
   CHECK(has(text, "Chalk\n38\n"));
 }
 
+TEST_CASE("a time that is none was asked of the client") {
+  const std::string text = all_text(client(changed([](sample::Job& j, Area&) {
+    j.event.load_in_from = "7 am", j.event.ready_by = "25:00", j.event.strike_from = "17:00";
+  })));
+  CHECK(has(text, "The time from which we may come in"));
+  CHECK_FALSE(has(text, "25:00"));
+  CHECK(has(text, "Access again from 17:00"));
+}
+
 TEST_CASE("the client is asked for what the event needs, and for what it does not say yet") {
   sample::Job job = changed([](sample::Job& j, Area& area) {
     j.event.load_in_from = "07:30", j.event.strike_from = "17:00";

@@ -160,6 +160,16 @@ TEST_CASE("a day that is too short says so on top; what is taken for granted sta
     CHECK(has(finding.weight == Weight::note ? all : first, sentence_of(finding, job.event) + "\n"));
 }
 
+TEST_CASE("a time that is none was told on the day sheet as if it were one") {
+  sample::Job job = garden_arch();
+  job.event.ready_by = "25:00";
+  const ReckonedJob reckoned(job);
+  const std::string text = all_text(day_sheet(reckoned.input(), in_metres()));
+  CHECK_FALSE(has(text, "25:00"));
+  CHECK(has(text, "Ready by not set; strike from 22:00."));
+  CHECK(has(text, pace_in_words(reckoned.house) + "\n"));
+}
+
 TEST_CASE("without a plan, or with nothing to build, the day sheet says so") {
   const ReckonedJob reckoned(garden_arch());
   SheetInput input = reckoned.input();

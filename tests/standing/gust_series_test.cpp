@@ -1,6 +1,8 @@
 // One piece in one gust after another.
 #include "studio/standing/gust_series.hpp"
 
+#include <type_traits>
+
 #include "case_pieces.hpp"
 #include "studio/standing/piece_standing.hpp"
 
@@ -93,6 +95,13 @@ TEST_CASE("a series stops between two directions when it is told to, and answers
   CHECK_FALSE(series.all_round(4, [&] { return ++asked == 3; }));
   CHECK(asked == 3);
   CHECK(series.all_round(4, never));
+}
+
+TEST_CASE("what refers to its own parts is neither copied nor moved") {
+  CHECK_FALSE(std::is_copy_constructible_v<GustSeries>);
+  CHECK_FALSE(std::is_move_constructible_v<GustSeries>);
+  CHECK_FALSE(std::is_copy_constructible_v<StandingCase>);
+  CHECK_FALSE(std::is_move_constructible_v<StandingCase>);
 }
 
 TEST_CASE("lines that cannot be counted on do not hold what the slider shows either") {

@@ -174,6 +174,21 @@ TEST_CASE("a warmer event is told with figures, and what is not known is told as
   CHECK(job.find("inflated-lower-down") == nullptr);
 }
 
+TEST_CASE("an altitude was told to the centimetre: it is told in whole metres, or feet") {
+  // By hand: 1500 m ÷ 0.3048 = 4921.3 ft.
+  Job job("cream", 0.2);
+  job.area.site.altitude_m = 1500;
+  const Finding* const feet = job.find("inflated-lower-down");
+  REQUIRE(feet != nullptr);
+  CHECK(feet->text.find("brought up to 4921 ft grow") != std::string::npos);
+  Event metric = job.event();
+  metric.units = Units::metric;
+  const Findings findings = air_findings(metric, count_event(metric, job.built, palettes, House{}), palettes, House{});
+  const auto told = std::ranges::find(findings, std::string("inflated-lower-down"), &Finding::code);
+  REQUIRE(told != findings.end());
+  CHECK(told->text.find("brought up to 1500 m grow") != std::string::npos);
+}
+
 TEST_CASE("in the sun dark colours are over-full before light ones") {
   // By hand at 30 °C: dark + 25 K, (328.15/303.15)^(1/3) = 1.02677; light + 10 K, 1.01088. 95 % of 11 in is 265.4 mm:
   // dark ones are over-full from 258.5 mm, light ones from 262.6 mm. Counts are in whole millimetres.

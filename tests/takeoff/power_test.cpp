@@ -216,6 +216,32 @@ TEST_CASE("inflators that share a circuit are cautioned of") {
   CHECK(job.find("circuit-overloaded") != nullptr);
 }
 
+TEST_CASE("an inflator that draws next to nothing was one of which a circuit carries less than none") {
+  PowerJob job;
+  job.area.site.outlet_m = 5;
+  job.event.terms.crew = 3;
+  job.house.inflators[0].watts = 1e-300;
+  CHECK(job.find("inflators-share-circuit") == nullptr);
+  CHECK(job.find("circuit-overloaded") == nullptr);
+}
+
+TEST_CASE("what serves without a cord is told in the same words everywhere") {
+  // By hand as above: 1620 W told as 1650, 90 Wh.
+  PowerJob job;
+  const std::string own = print_own_power(job.power()[0]);
+  CHECK(own == "a generator or an inverter of 1650 W, or a battery of 90 Wh with such an inverter");
+  CHECK(job.find("no-outlet-known")->remedy.find(own) != std::string::npos);
+  CHECK_FALSE(has_cord(job.power()[0]));
+  // 10 A over 40.25 m: 6 mm² loses 2 × 10 × 0.0033 × 1.21615 × 40.25 = 3.23 V of the 3.6 that 3 % are; with 11.1 A 3.59 V,
+  // while 10 AWG loses 2 × 11.1 × 1.24 ÷ 304.8 × 40.25 = 3.64 V: one kind of cord serves, the other does not.
+  job.area.site.outlet_m = 35;
+  job.house.inflators[0].watts = 1200;
+  REQUIRE(job.power()[0].awg == nullptr);
+  REQUIRE(job.power()[0].metric != nullptr);
+  CHECK(has_cord(job.power()[0]));
+  CHECK(print_gauges(job.power()[0]) == "6 mm²");
+}
+
 TEST_CASE("a hand pump needs no power, and a house without an inflator says so") {
   PowerJob job;
   job.house.inflators[0].watts = 0;
