@@ -9,6 +9,7 @@
 #include "studio/window/commands/commands.hpp"
 #include "studio/window/commands/commands_site.hpp"
 #include "studio/window/job/document.hpp"
+#include "studio/window/panels/findings_panel.hpp"
 #include "studio/window/panels/outline.hpp"
 #include "studio/window/panels/standing_panel.hpp"
 #include "toolkit.hpp"
@@ -205,6 +206,21 @@ TEST_CASE("every key of the menus is in the list of keys, and none means two thi
     ++with_keys;
   }
   CHECK(with_keys > 30);
+}
+
+TEST_CASE("a list leaves the menus the keys that it would take for its rows") {
+  ScratchFolder folder;
+  OpenWindow window;
+  window.open(put_event(folder, deep_event()));
+  for (wxWindow* const list : {static_cast<wxWindow*>(window->outline().tree()),
+                               static_cast<wxWindow*>(window->findings().table().list)}) {
+    window->show_page(window->findings());
+    list->SetFocus();
+    REQUIRE(window.pump_until([&] { return list->HasFocus(); }));
+    PutAway dialogs;
+    wxUIActionSimulator().Char('N', wxMOD_CONTROL);
+    CHECK(window.pump_until([&] { return dialogs.seen() == 1; }));
+  }
 }
 
 }  // namespace quadrille

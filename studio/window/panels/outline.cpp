@@ -8,6 +8,7 @@
 
 #include "studio/window/commands/commands.hpp"
 #include "studio/window/toolkit/accessible_name.hpp"
+#include "studio/window/toolkit/menu_keys.hpp"
 #include "studio/window/toolkit/table.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
@@ -51,6 +52,7 @@ Outline::Outline(wxWindow* parent, OutlineAnswers answers) : wxPanel(parent), an
     answers_.opened(area, piece);
   });
   Bind(wxEVT_CHAR_HOOK, &Outline::take_key, this);
+  leave_keys_to_menus(tree_);
 }
 
 void Outline::take_key(wxKeyEvent& event) {

@@ -91,8 +91,8 @@ PlanPanel::PlanPanel(wxWindow* parent) : wxPanel(parent) {
                        {"From", 66, true},
                        {"To", 66, true},
                        {"Who", 52},
-                       {"What", 190},
-                       {"Where", 150},
+                       {"What", 240},
+                       {"Where", 110},
                        {"Slack", 70, true}},
                       "Tasks of the day");
   chart_ = new DayChart(halves);

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "studio/window/toolkit/accessible_name.hpp"
+#include "studio/window/toolkit/menu_keys.hpp"
 
 namespace quadrille {
 namespace {
@@ -78,6 +79,7 @@ Table make_table(wxWindow* parent, std::vector<TableColumn> columns, const wxStr
         column.numbers ? wxALIGN_RIGHT : wxALIGN_LEFT, wxDATAVIEW_COL_RESIZABLE));
   }
   set_accessible_name(table.list, name, "");
+  leave_keys_to_menus(table.list);
   return table;
 }
 
