@@ -9,6 +9,7 @@
 #include "studio/window/job/carried_pieces.hpp"
 #include "studio/window/job/document.hpp"
 #include "studio/window/main_window.hpp"
+#include "studio/window/photo_hands.hpp"
 #include "studio/window/toolkit/clipboard.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
@@ -75,7 +76,11 @@ void MainWindow::cut_selected() {
 void MainWindow::paste() {
   if (!may_edit_event() || area() == nullptr) return;
   auto bytes = taken_from_clipboard(carried_format);
-  if (!bytes) return say("There are no pieces on the clipboard: copy some first, here or in another event.");
+  if (!bytes) {
+    if (!photo().paste())
+      say("There are no pieces and no picture on the clipboard: copy some first, here or in another event.");
+    return;
+  }
   const auto cut = carried_pieces(std::move(*bytes));
   if (!cut) return say("The clipboard cannot be pasted: " + cut.error);
   std::optional<FloorPlace> where;

@@ -15,6 +15,7 @@
 #include "studio/window/main_window.hpp"
 #include "studio/window/panels/form_panel.hpp"
 #include "studio/window/panels/site_panel.hpp"
+#include "studio/window/toolkit/held_mouse.hpp"
 #include "studio/window/toolkit/notices.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
@@ -119,6 +120,7 @@ bool MainWindow::choose_and_save() {
 
 /// Asks about unsaved changes; true where the event may go.
 bool MainWindow::settle_changes() {
+  let_go_of_mouse();
   form_->settle();
   site_->settle();
   if (!document_ || !document_->has_changes()) return true;
@@ -190,6 +192,7 @@ void MainWindow::export_now(const std::filesystem::path& file) {
 
 void MainWindow::close(wxCloseEvent& event) {
   if (event.CanVeto() && !settle_changes()) return event.Veto();
+  let_go_of_mouse();
   Hide();  // at once, even where a piece is still being built
   // Where the desktop ends and nobody could be asked, what is unsaved is offered at the next start.
   end_recovery(!event.CanVeto());

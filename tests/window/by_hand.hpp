@@ -29,7 +29,8 @@ inline wxPoint grip_of(Canvas& canvas, const std::string& id) {
 
 enum HeldKeys : unsigned { no_key = 0, shift_key = 1, control_key = 2, alt_key = 4 };
 
-/// The mouse and the keyboard of somebody who works on the canvas.
+/// The mouse and the keyboard of somebody who works on the canvas. Not the display's own pointer: the toolkit keeps
+/// motions back until it paints again, which under a display that nobody looks at may be never.
 class Hand {
  public:
   explicit Hand(Canvas& canvas) : canvas_(canvas) {}
@@ -37,6 +38,8 @@ class Hand {
   void press(wxPoint at, unsigned keys = no_key) { mouse(wxEVT_LEFT_DOWN, at, keys); }
   void move(wxPoint to, unsigned keys = no_key) { mouse(wxEVT_MOTION, to, keys); }
   void release(wxPoint at, unsigned keys = no_key) { mouse(wxEVT_LEFT_UP, at, keys); }
+  void press_middle(wxPoint at) { mouse(wxEVT_MIDDLE_DOWN, at, no_key); }
+  void release_middle(wxPoint at) { mouse(wxEVT_MIDDLE_UP, at, no_key); }
   void click(wxPoint at, unsigned keys = no_key) {
     press(at, keys);
     release(at, keys);

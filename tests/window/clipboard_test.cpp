@@ -153,7 +153,7 @@ TEST_CASE("locked pieces are not cut, and what is no piece is not pasted") {
     wxTheClipboard->SetData(new wxTextDataObject("Dear all"));
   }
   window.command(wxID_PASTE);
-  CHECK(status(window).find("no pieces on the clipboard") != std::string::npos);
+  CHECK(status(window).find("no pieces and no picture on the clipboard") != std::string::npos);
   CHECK(window->document()->event() == before);
   window.settle();
 }

@@ -50,9 +50,7 @@ void open_with_photo(OpenWindow& window, const ScratchFolder& folder) {
 void click(OpenWindow& window, const ElevationSpot& spot) {
   Canvas& canvas = window->canvas();
   const Point2 at = canvas.view().to_pixels(spot.x_m, spot.z_m);
-  wxUIActionSimulator mouse;
-  mouse.MouseMove(canvas.ClientToScreen(wxPoint(wxRound(at.x), wxRound(at.y))));
-  mouse.MouseClick();
+  Hand(canvas).click(wxPoint(wxRound(at.x), wxRound(at.y)));
 }
 
 void press_key(int key, int modifiers = wxMOD_NONE) { wxUIActionSimulator().Char(key, modifiers); }
@@ -271,7 +269,7 @@ TEST_CASE("a picture on the clipboard becomes the photo") {
   REQUIRE(wxTheClipboard->Open());
   wxTheClipboard->SetData(new wxBitmapDataObject(wxBitmap(two_colours())));
   wxTheClipboard->Close();
-  CHECK(window->photo().paste());
+  window.command(wxID_PASTE);  // no pieces are there, so the picture is what is meant
   REQUIRE(photo_of(window) != nullptr);
   CHECK(photo_of(window)->picture->height_px == 300);
   REQUIRE(wxTheClipboard->Open());

@@ -2,7 +2,7 @@
 #include "studio/window/canvas/canvas.hpp"
 #include "studio/window/commands/commands.hpp"
 #include "studio/window/job/document.hpp"
-#include "toolkit.hpp"
+#include "by_hand.hpp"
 
 namespace quadrille {
 namespace {
@@ -75,15 +75,14 @@ TEST_CASE("the middle button drags the paper by as much as the pointer goes") {
   window.open(put_event(folder));
   Canvas& canvas = window->canvas();
   const View before = canvas.view();
-  const wxPoint start = canvas.ClientToScreen(middle_of(canvas.paper()));
-  wxUIActionSimulator mouse;
-  mouse.MouseMove(start);
-  mouse.MouseDown(wxMOUSE_BTN_MIDDLE);
-  REQUIRE(window.pump_until([&] { return canvas.HasCapture(); }));
-  mouse.MouseMove(start + wxPoint(60, 25));
-  CHECK(window.pump_until([&] { return canvas.view() == panned(before, 60, 25); }));
-  mouse.MouseUp(wxMOUSE_BTN_MIDDLE);
-  CHECK(window.pump_until([&] { return !canvas.HasCapture(); }));
+  const wxPoint start = middle_of(canvas.paper()), end = start + wxPoint(60, 25);
+  Hand hand(canvas);
+  hand.press_middle(start);
+  REQUIRE(canvas.HasCapture());
+  hand.move(end);
+  CHECK(canvas.view() == panned(before, 60, 25));
+  hand.release_middle(end);
+  CHECK(!canvas.HasCapture());
   CHECK(!window->document()->history().has_changes());
 }
 

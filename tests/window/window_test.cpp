@@ -17,23 +17,20 @@
 namespace quadrille {
 namespace {
 
-/// Takes hold of the piece and moves it by `right_px`; the button stays down.
-void drag(OpenWindow& window, const std::string& id, int right_px) {
+/// Takes hold of the piece and moves it by `right_px`; the button stays down. Returns where the hand is then.
+wxPoint pull(OpenWindow& window, const std::string& id, int right_px) {
   Canvas& canvas = window->canvas();
-  const wxPoint start = canvas.ClientToScreen(grip_of(canvas, id));
+  const wxPoint start = grip_of(canvas, id), end = start + wxPoint(right_px, 0);
   const double before = place_of(window->document()->event(), id);
-  wxUIActionSimulator mouse;
-  mouse.MouseMove(start);
-  mouse.MouseDown();
-  REQUIRE(window.pump_until([&] { return canvas.HasCapture(); }));
-  mouse.MouseMove(start.x + right_px / 2, start.y);
-  mouse.MouseMove(start.x + right_px, start.y);
-  REQUIRE(window.pump_until([&] { return place_of(window->document()->event(), id) > before + 0.05; }));
+  Hand(canvas).pull(start, end);
+  REQUIRE(canvas.HasCapture());
+  REQUIRE(place_of(window->document()->event(), id) > before + 0.05);
+  return end;
 }
 
-void let_go(OpenWindow& window) {
-  wxUIActionSimulator().MouseUp();
-  REQUIRE(window.pump_until([&] { return !window->canvas().HasCapture(); }));
+void let_go(OpenWindow& window, wxPoint at) {
+  Hand(window->canvas()).release(at);
+  REQUIRE(!window->canvas().HasCapture());
 }
 
 }  // namespace
@@ -82,10 +79,8 @@ TEST_CASE("the outline lists areas and pieces with their counts and remarks, and
 
   Canvas& canvas = window->canvas();
   const wxPoint grip = grip_of(canvas, "p2");
-  wxUIActionSimulator mouse;
-  mouse.MouseMove(canvas.ClientToScreen(grip));
-  mouse.MouseClick();
-  CHECK(window.pump_until([&] { return window->selected_piece() == "p2"; }));
+  Hand(canvas).click(grip);
+  CHECK(window->selected_piece() == "p2");
   const auto [area, piece] = window->outline().model().ids_of(window->outline().tree()->GetSelection());
   CHECK(area == "a1");
   CHECK(piece == "p2");
@@ -94,6 +89,7 @@ TEST_CASE("the outline lists areas and pieces with their counts and remarks, and
   window->outline().tree()->UnselectAll();
   const wxDataViewItem tower = window->outline().model().item_of("a2", "p3");
   const wxRect row = window->outline().tree()->GetItemRect(tower);
+  wxUIActionSimulator mouse;
   mouse.MouseMove(window->outline().tree()->ClientToScreen(row.GetPosition() + wxPoint(60, row.height / 2)));
   mouse.MouseClick();
   CHECK(window.pump_until([&] { return window->selected_piece() == "p3" && window->shown_area() == "a2"; }));
@@ -109,18 +105,13 @@ TEST_CASE("dragging a piece moves it along the floor as one step, and undoing gi
   const wxPoint grip = grip_of(canvas, "p1");
   const auto moved_px = wxRound(0.5 * canvas.view().pixels_per_metre);
 
-  wxUIActionSimulator mouse;
-  const wxPoint start = canvas.ClientToScreen(grip);
-  mouse.MouseMove(start);
-  mouse.MouseDown();
-  REQUIRE(window.pump_until([&] { return canvas.HasCapture(); }));
-  for (int step = 1; step <= 5; ++step) {
-    mouse.MouseMove(start.x + moved_px * step / 5, start.y - 3 * step);
-    window.pump_until([] { return true; });
-  }
-  REQUIRE(window.pump_until([&] { return place_of(window->document()->event(), "p1") > 2.4; }));
-  mouse.MouseUp();
-  REQUIRE(window.pump_until([&] { return !canvas.HasCapture(); }));
+  const wxPoint end = grip + wxPoint(moved_px, -15);
+  Hand hand(canvas);
+  hand.pull(grip, end);
+  REQUIRE(canvas.HasCapture());
+  REQUIRE(place_of(window->document()->event(), "p1") > 2.4);
+  hand.release(end);
+  REQUIRE(!canvas.HasCapture());
   window.settle();
 
   // By hand: half a metre to the right of 2 m, to a pixel and the centimetre that places are rounded to.
@@ -148,25 +139,39 @@ TEST_CASE("two drags of one piece are two steps, and Escape gives a drag up") {
   ScratchFolder folder;
   OpenWindow window;
   window.open(put_event(folder));
-  drag(window, "p1", 40);
-  let_go(window);
+  let_go(window, pull(window, "p1", 40));
   const double first = place_of(window->document()->event(), "p1");
-  drag(window, "p1", 40);
-  let_go(window);
+  let_go(window, pull(window, "p1", 40));
   window.command(wxID_UNDO);
   CHECK(place_of(window->document()->event(), "p1") == first);
   CHECK(window->document()->history().can_undo());
 
   window.settle();
-  drag(window, "p2", 40);
+  const wxPoint end = pull(window, "p2", 40);
   wxKeyEvent escape(wxEVT_KEY_DOWN);
   escape.m_keyCode = WXK_ESCAPE;
   window->canvas().ProcessWindowEvent(escape);
   CHECK(place_of(window->document()->event(), "p2") == 6.0);
   CHECK(!window->canvas().HasCapture());
-  wxUIActionSimulator().MouseUp();
+  Hand(window->canvas()).release(end);
   window.pump_until([] { return true; });
   CHECK(place_of(window->document()->event(), "p2") == 6.0);
+}
+
+TEST_CASE("a drag that is going on when the window closes ends first") {
+  ScratchFolder folder;
+  {
+    OpenWindow window;
+    window.open(put_event(folder));
+    pull(window, "p1", 40);
+    Dialogs asked({wxID_CANCEL});
+    window->Close();
+    CHECK(asked.said().size() == 1);
+    CHECK(!window->canvas().HasCapture());
+    CHECK(window->document()->history().undo_name() == "Move Door arch");  // and the window stays open with it
+    pull(window, "p1", 40);
+  }
+  CHECK(wxWindow::GetCapture() == nullptr);
 }
 
 TEST_CASE("the keyboard moves the selected piece by a centimetre or an inch; a locked one stays") {
