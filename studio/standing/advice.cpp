@@ -9,22 +9,16 @@
 
 #include "sdk/number.hpp"
 #include "sdk/units.hpp"
+#include "studio/standing/anchor_spots.hpp"
 #include "studio/standing/ballast.hpp"
 #include "studio/standing/dead_load.hpp"
 #include "studio/standing/gust_limit.hpp"
-#include "studio/standing/line_sets.hpp"
+#include "studio/standing/line_search.hpp"
 #include "studio/standing/share_out.hpp"
 #include "studio/standing/site_words.hpp"
 
 namespace quadrille {
 namespace {
-
-std::optional<std::size_t> tie_of(const Piece& piece, const LineWay& way) {
-  std::size_t number = 0;
-  for (std::size_t i = 0; i < piece.tie_points.size(); ++i)
-    if (piece.tie_points[i].purpose == way.purpose && number++ == way.number) return i;
-  return std::nullopt;
-}
 
 class Advisor {
  public:
@@ -35,47 +29,78 @@ class Advisor {
         built_(built),
         figures_(event),
         gust_m_s_(gust_m_s),
-        loads_(std::make_shared<const PieceLoads>(built, area.site, figures_)) {}
+        loads_(std::make_shared<const PieceLoads>(built, area.site, figures_)),
+        spots_(area, placed, built, figures_) {}
 
-  /// The set of `count` lines that bears the most, where one bears more than `above_m_s`; with more ballast on the feet
-  /// where the lines alone do not make it fine.
-  std::optional<LineAdvice> best_of(std::size_t count, double above_m_s) const {
-    std::optional<LineAdvice> best = best_with(built_, count, above_m_s);
+  /// Of two, three and four lines each the set that bears the most, where one bears more than `above_m_s`; with more ballast
+  /// on the feet where the lines alone do not make it fine.
+  std::vector<LineAdvice> best(double above_m_s) const {
+    const auto bare = best_of_each(built_, above_m_s, {});
     const double room = ballast_room_kg(built_);
-    if ((best && best->reaches == Reaching::fine) || !(gust_m_s_ > 0) || room <= ballast_on(built_)) return best;
+    const bool more_helps = gust_m_s_ > 0 && room > ballast_on(built_);
+    const bool all_fine = std::ranges::all_of(
+        bare, [&](const auto& found) { return found && reached_by(found->limit_gust_m_s) == Reaching::fine; });
+    std::vector<LineAdvice> advice;
+    if (!more_helps || all_fine) {
+      for (const auto& found : bare)
+        if (found) advice.push_back(advised(*found));
+      return advice;
+    }
     const Piece full = with_ballast(built_, room);
-    auto loaded = best_with(full, count, best ? 1.02 * best->limit_gust_m_s : above_m_s);
-    if (!loaded || (best && loaded->reaches <= best->reaches)) return best;
-    lighten(full, *loaded);
-    return loaded;
+    const auto loaded = best_of_each(full, above_m_s, bare);
+    for (std::size_t i = 0; i < bare.size(); ++i)
+      if (auto better = better_of(bare[i], full, loaded[i])) advice.push_back(std::move(*better));
+    return advice;
   }
 
  private:
-  /// A set that bears no more than a fiftieth above an earlier one does not take its place; most are given up at the first
-  /// wind in which they fail.
-  std::optional<LineAdvice> best_with(const Piece& piece, std::size_t count, double above_m_s) const {
-    std::optional<LineAdvice> best;
-    const double usual = figures_["stake-away"];
-    double expected_deg = wind_directions().front();
-    for (const LineSet& set : line_sets()) {
-      if (set.ways.size() != count) continue;
-      for (const double away : {usual, 1.25 * usual}) {
-        auto lines = lines_of(set, away);
-        if (!lines) continue;
-        PlacedPiece tried = placed_;
-        tried.lines = std::move(*lines);
-        if (is_hard(area_.site.ground)) weigh(piece, tried);
-        const double above = std::max(above_m_s, best ? 1.02 * best->limit_gust_m_s : 0);
-        StandingCase its(event_, area_, tried, piece, loads_);
-        const GustLimit limit = limit_above(its, above, expected_deg);
-        expected_deg = limit.governing.direction_deg;
-        if (limit.gust_m_s <= above) continue;
-        best = {std::move(tried.lines), limit.gust_m_s, std::to_string(count) + " lines: " + set.words};
-        best->reaches = reached_by(limit.gust_m_s);
-        if (&piece != &built_) best->ballast_kg = ballast_on(piece);
-      }
+  using EachFound = std::array<std::optional<FoundLines>, 3>;  ///< of two, three and four lines
+
+  /// `also`: sets to begin with, too.
+  EachFound best_of_each(const Piece& piece, double above_m_s, const EachFound& also) const {
+    EachFound found;
+    Choices fewer;
+    for (std::size_t i = 0; i < found.size(); ++i) {
+      Beginnings from{std::move(fewer), also[i] ? also[i]->choices : Choices{}};
+      found[i] = search(piece, i + 2, above_m_s, from);
+      fewer = found[i] ? found[i]->choices : Choices{};
     }
-    return best;
+    return found;
+  }
+
+  /// The lines alone, unless more ballast lets other lines reach more.
+  std::optional<LineAdvice> better_of(const std::optional<FoundLines>& bare, const Piece& full,
+                                      const std::optional<FoundLines>& loaded) const {
+    std::optional<LineAdvice> alone;
+    if (bare) alone = advised(*bare);
+    if (!loaded) return alone;
+    LineAdvice with_more = advised(*loaded);
+    if (alone && with_more.reaches <= alone->reaches) return alone;
+    with_more.ballast_kg = ballast_on(full);
+    lighten(full, with_more);
+    return with_more;
+  }
+
+  std::optional<FoundLines> search(const Piece& piece, std::size_t count, double above_m_s,
+                                   const Beginnings& from) const {
+    double expected_deg = wind_directions().front();
+    const TryLines tried = [&](std::vector<SecuringLine> lines, double above) -> std::optional<TriedLines> {
+      PlacedPiece so_tied = placed_;
+      so_tied.lines = std::move(lines);
+      if (is_hard(area_.site.ground) && !weigh(piece, so_tied, above, expected_deg)) return std::nullopt;
+      StandingCase its(event_, area_, so_tied, piece, loads_);
+      const GustLimit limit = limit_above(its, above, expected_deg);
+      expected_deg = limit.governing.direction_deg;
+      if (limit.gust_m_s <= above) return std::nullopt;
+      return TriedLines{std::move(so_tied.lines), limit.gust_m_s};
+    };
+    return best_lines_of(count, spots_, built_, above_m_s, tried, from);
+  }
+
+  LineAdvice advised(const TriedLines& found) const {
+    return {found.lines, found.limit_gust_m_s,
+            std::to_string(found.lines.size()) + " lines: " + ways_in_words(found.lines, placed_, built_, area_),
+            std::nullopt, reached_by(found.limit_gust_m_s)};
   }
 
   Reaching reached_by(double limit_m_s) const {
@@ -107,58 +132,17 @@ class Advisor {
     if (*advice.ballast_kg <= ballast_on(built_)) advice.ballast_kg.reset();
   }
 
-  std::optional<std::vector<SecuringLine>> lines_of(const LineSet& set, double away_share) const {
-    std::vector<SecuringLine> lines;
-    for (const LineWay& way : set.ways) {
-      const auto line = anchored(way, away_share);
-      if (!line) return std::nullopt;
-      lines.push_back(*line);
-    }
-    return lines;
-  }
-
-  std::optional<SecuringLine> anchored(const LineWay& way, double away_share) const {
-    const auto tie = tie_of(built_, way);
-    if (!tie) return std::nullopt;
-    const Vec3 from = built_.tie_points[*tie].point;
-    const Vec3 way_on_floor = to_picounit(Vec3(std::cos(way.angle), std::sin(way.angle), 0));
-    SecuringLine line;
-    line.tie = tie_key(built_, *tie);
-    if (const auto tied = to_structure(from, way_on_floor)) {
-      line.anchor = AnchorKind::structure;
-      line.structure = tied->id;
-      line.height_m = std::min(tied->height_m, from.z());
-    } else {
-      const Vec3 at = from + way_on_floor * away_share * from.z();
-      line.anchor = is_hard(area_.site.ground) ? AnchorKind::dead_weight : AnchorKind::stake;
-      line.x_m = std::nearbyint(at.x() * 100) / 100;
-      line.y_m = std::nearbyint(at.y() * 100) / 100;
-    }
-    const auto run = run_of(line, placed_, built_, area_);
-    if (!run || walkway_under(area_, placed_, run->from, run->to, figures_["headroom"]) != nullptr) return std::nullopt;
-    return line;
-  }
-
-  /// An allowed structure that stands in the line's way, within 20° and no farther than three times the tie's height.
-  const Structure* to_structure(const Vec3& from, const Vec3& way) const {
-    for (const Structure& structure : area_.structures) {
-      if (structure.allowed_by.empty()) continue;
-      const Vec3 to(structure.x_m - placed_.x_m - from.x(), structure.y_m - placed_.y_m - from.y(), 0);
-      if (to.norm() > 0.3 && to.norm() <= 3 * from.z() && to.dot(way) >= std::cos(pi / 9) * to.norm())
-        return &structure;
-    }
-    return nullptr;
-  }
-
   /// Makes the dead weights as heavy as it takes for the piece to be fine in its gust, or to stay up where that is past
-  /// Beaufort 5, in steps of 5 kg.
-  void weigh(const Piece& piece, PlacedPiece& tried) const {
+  /// Beaufort 5, in steps of 5 kg. False, without further work, where it fails in a gust of `above_m_s` from
+  /// `expected_deg` even with the heaviest.
+  bool weigh(const Piece& piece, PlacedPiece& tried, double above_m_s, double expected_deg) const {
     constexpr double most_kg = 100, step_kg = 5;
     const double watch = figures_["watch-share"], take_down = figures_["take-down-share"];
     const double limit = limit_for_m_s(gust_m_s_, watch, take_down).value_or(gust_m_s_ / take_down);
     const double asked = std::min(1.02 * limit, highest_gust_m_s);
     for (SecuringLine& line : tried.lines) line.mass_kg = most_kg;
     StandingCase heavy(event_, area_, tried, piece, loads_);
+    if (heavy.in_wind(std::min(above_m_s, highest_gust_m_s), expected_deg).utilisation() > 1) return false;
     std::vector<double> needed(tried.lines.size(), step_kg);
     const double friction = figures_.friction(area_.site.ground);
     for (const double direction : wind_directions()) {
@@ -169,6 +153,7 @@ class Advisor {
     }
     for (std::size_t i = 0; i < needed.size(); ++i)
       tried.lines[i].mass_kg = std::min(most_kg, std::ceil(needed[i] / step_kg) * step_kg);
+    return true;
   }
 
   const Event& event_;
@@ -178,9 +163,8 @@ class Advisor {
   Assumptions figures_;
   double gust_m_s_;
   std::shared_ptr<const PieceLoads> loads_;
+  AnchorSpots spots_;
 };
-
-constexpr std::array<std::size_t, 3> counts{2, 3, 4};
 
 /// What lines must bear more than to be of use: as much as the piece does, and where that stays up already, what falls
 /// just short of making it fine.
@@ -189,14 +173,6 @@ double worth_advising_m_s(const Event& event, const PieceStanding& answer) {
   if (answer.verdict != Verdict::watch) return answer.limit_gust_m_s;
   const auto fine = limit_for_m_s(answer.gust_m_s, figures["watch-share"], figures["take-down-share"]);
   return std::max(answer.limit_gust_m_s, fine ? 0.999 * *fine : highest_gust_m_s);
-}
-
-/// Takes out of `found` what was found for each of `counts`, from number `first` on.
-std::vector<LineAdvice> gathered(std::vector<std::optional<LineAdvice>>& found, std::size_t first) {
-  std::vector<LineAdvice> advice;
-  for (std::size_t i = first; i < first + counts.size(); ++i)
-    if (found[i]) advice.push_back(std::move(*found[i]));
-  return advice;
 }
 
 const Area& area_of(const Event& event, const std::string& id) {
@@ -217,10 +193,7 @@ bool advised_alike(const Event& event, const BuiltEvent& built, const PieceStand
 std::vector<LineAdvice> best_lines(const Event& event, const Area& area, const PlacedPiece& placed, const Piece& built,
                                    double gust_m_s, double above_m_s) {
   if (built.frame.members.empty()) return {};
-  const Advisor advisor(event, area, placed, built, gust_m_s);
-  std::vector<std::optional<LineAdvice>> found(counts.size());
-  share_out(counts.size(), [&](std::size_t i) { found[i] = advisor.best_of(counts[i], above_m_s); });
-  return gathered(found, 0);
+  return Advisor(event, area, placed, built, gust_m_s).best(above_m_s);
 }
 
 std::vector<std::vector<LineAdvice>> advise_all(const Event& event, const BuiltEvent& built,
@@ -246,13 +219,8 @@ std::vector<std::vector<LineAdvice>> advise_all(const Event& event, const BuiltE
         above_m_s.push_back(worth_advising_m_s(event, answer));
       }
   }
-  std::vector<std::optional<LineAdvice>> found(advisors.size() * counts.size());
-  share_out(found.size(), [&](std::size_t job) {
-    const std::size_t i = job / counts.size();
-    found[job] = advisors[i]->best_of(counts[job % counts.size()], above_m_s[i]);
-  });
-  std::vector<std::vector<LineAdvice>> by_advisor;
-  for (std::size_t i = 0; i < advisors.size(); ++i) by_advisor.push_back(gathered(found, i * counts.size()));
+  std::vector<std::vector<LineAdvice>> by_advisor(advisors.size());
+  share_out(advisors.size(), [&](std::size_t i) { by_advisor[i] = advisors[i]->best(above_m_s[i]); });
   std::vector<std::vector<LineAdvice>> all(answers.size());
   for (std::size_t i = 0; i < answers.size(); ++i)
     if (adviser[i] != nobody) all[i] = by_advisor[adviser[i]];

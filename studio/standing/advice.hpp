@@ -18,7 +18,7 @@ enum class Reaching { less, watched, fine };
 struct LineAdvice {
   std::vector<SecuringLine> lines;  ///< instead of those the piece has
   double limit_gust_m_s = 0;        ///< what it bears with them
-  std::string words;                ///< "2 lines: one to the front, one to the back"; for where, see advice_in_words()
+  std::string words;                ///< "2 lines: one to the front, one to the back left"; for where, see advice_in_words()
   std::optional<double> ballast_kg = std::nullopt;  ///< to be on each foot as well [kg]; empty: what is there will do
   Reaching reaches = Reaching::less;
 };
@@ -27,8 +27,8 @@ struct LineAdvice {
 /// number, or none that bears more than `above_m_s`. Lines go from the piece's front and back tie points (and its sides',
 /// for four) to stakes in soft ground, to dead weights on hard ground (as heavy as it takes for `gust_m_s`, in steps of
 /// 5 kg, up to 100 kg), or to structures the site owner has allowed; none ends in a walkway or crosses one below headroom.
-/// The nine sets of line_sets() are tried, with their anchors at two distances; where they do not make the piece fine,
-/// also with as much more ballast as helps and its plates have room for. On all hardware threads.
+/// Found by best_lines_of() among the choices of AnchorSpots; where they do not make the piece fine, also with as much more
+/// ballast as helps and its plates have room for. On the calling thread.
 std::vector<LineAdvice> best_lines(const Event& event, const Area& area, const PlacedPiece& placed, const Piece& built,
                                    double gust_m_s, double above_m_s = 0);
 

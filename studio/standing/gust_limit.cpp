@@ -47,14 +47,12 @@ Borne borne_from(StandingCase& its, double direction_deg, int cap) {
   return borne;
 }
 
-}  // namespace
-
-GustLimit limit_of(StandingCase& its) {
+GustLimit limit_from(StandingCase& its, const std::vector<double>& directions) {
   const WindAnswer& rest = its.at_rest();
   if (fails(rest)) return {0, false, *worst_of(rest.checks), true};
   GustLimit limit{highest_gust_m_s, true, {}, false};
   int cap = top_gust_number;
-  for (const double direction : wind_directions()) {
+  for (const double direction : directions) {
     const Borne borne = borne_from(its, direction, cap);
     if (!borne.failed) continue;
     cap = borne.bears;
@@ -64,6 +62,10 @@ GustLimit limit_of(StandingCase& its) {
   return limit;
 }
 
+}  // namespace
+
+GustLimit limit_of(StandingCase& its) { return limit_from(its, wind_directions()); }
+
 GustLimit limit_above(StandingCase& its, double above_m_s, double first_deg) {
   std::vector<double> directions{first_deg};
   std::ranges::remove_copy(wind_directions(), std::back_inserter(directions), first_deg);
@@ -72,7 +74,7 @@ GustLimit limit_above(StandingCase& its, double above_m_s, double first_deg) {
     if (fails(answer)) return {0, false, *worst_of(answer.checks), false};
     if (!(above_m_s > 0)) break;
   }
-  return limit_of(its);
+  return limit_from(its, directions);  // what governs is found first, and bounds the work on the others
 }
 
 }  // namespace quadrille

@@ -11,6 +11,8 @@
 #include "studio/host/builder.hpp"
 #include "studio/host/discovery.hpp"
 #include "studio/model/event.hpp"
+#include "studio/standing/gust_limit.hpp"
+#include "studio/standing/standing_case.hpp"
 #include "tests/places.hpp"
 
 namespace quadrille {
@@ -56,6 +58,21 @@ inline SecuringLine stake(std::string tie, double x_m, double y_m) {
   line.x_m = x_m;
   line.y_m = y_m;
   return line;
+}
+
+inline PlacedPiece placed_with(std::vector<SecuringLine> lines) {
+  PlacedPiece placed;
+  placed.id = "p1";
+  placed.lines = std::move(lines);
+  return placed;
+}
+
+/// What the piece bears with these lines [m/s].
+inline double limit_of(const Piece& piece, std::vector<SecuringLine> lines, const Area& area = lawn()) {
+  const Event event;
+  const PlacedPiece placed = placed_with(std::move(lines));
+  StandingCase its(event, area, placed, piece);
+  return limit_of(its).gust_m_s;
 }
 
 }  // namespace quadrille

@@ -25,20 +25,6 @@ double utilisation(const std::vector<StandingCheck>& checks, std::string_view co
   return found->utilisation;
 }
 
-PlacedPiece placed_with(std::vector<SecuringLine> lines) {
-  PlacedPiece placed;
-  placed.id = "p1";
-  placed.lines = std::move(lines);
-  return placed;
-}
-
-double limit_of(const Piece& piece, std::vector<SecuringLine> lines, const Area& area = lawn()) {
-  const Event event;
-  const PlacedPiece placed = placed_with(std::move(lines));
-  StandingCase its(event, area, placed, piece);
-  return limit_of(its).gust_m_s;
-}
-
 TEST_CASE("a drum as wide as a column tips and slides at the weight that the hand calculation gives") {
   // By hand: 10.7 m/s, 1.25 kg/m³, 0.675980 m by 2 m, coefficient 1.2 give 116.089 N at 1 m; on a square plate of 0.6 m
   // it just tips at 39.4595 kg, and just slides at the same with a friction of 0.30.
@@ -287,59 +273,6 @@ TEST_CASE("losing one of two crown lines leaves little, and that is said") {
   // At the top of Beaufort 5 at the latest; watched in the same proportion before that: 0.6/0.8 of it.
   CHECK(action_level_m_s(30, 0.8, 0.8) == doctest::Approx(beaufort_5_top_m_s));
   CHECK(action_level_m_s(30, 0.6, 0.8) == doctest::Approx(0.75 * beaufort_5_top_m_s));
-}
-
-TEST_CASE("advice for all pieces at once is that for each alone, and its limits are those of the pieces so tied") {
-  // Most sets are given up at the first gust in which they fail, alike pieces are advised once, and on all threads.
-  Event event;
-  Area area = lawn();
-  area.site.gust_m_s = 9;
-  BuiltEvent built;
-  for (const auto& [id, type] : {std::pair{"p1", "column"}, {"p2", "arch"}, {"p3", "column"}}) {
-    PlacedPiece placed;
-    placed.id = id;
-    area.pieces.emplace_back(placed);
-    auto piece = std::make_shared<BuiltPiece>();
-    piece->status = Status::ok;
-    piece->piece = built_of(type, {});
-    built[id] = piece;
-  }
-  event.areas.emplace_back(area);
-  const auto answers = stand_all(event, built, {{}, false});
-  const auto all = advise_all(event, built, answers);
-  REQUIRE(all.size() == 3);
-  for (std::size_t i = 0; i < 3; ++i) {
-    const PlacedPiece& placed = *area.pieces[i];
-    const Piece& piece = built.at(placed.id)->piece;
-    const auto alone = best_lines(event, area, placed, piece, 9, answers[i].limit_gust_m_s);
-    REQUIRE(alone.size() == all[i].size());
-    REQUIRE_FALSE(alone.empty());
-    for (std::size_t k = 0; k < alone.size(); ++k) {
-      CHECK(alone[k].lines == all[i][k].lines);
-      CHECK(alone[k].limit_gust_m_s == all[i][k].limit_gust_m_s);
-      CHECK(alone[k].limit_gust_m_s > answers[i].limit_gust_m_s);
-      const Piece loaded = with_ballast(piece, alone[k].ballast_kg.value_or(0));
-      CHECK(limit_of(loaded, alone[k].lines, area) == alone[k].limit_gust_m_s);
-    }
-  }
-}
-
-TEST_CASE("advised lines stand where the site lets them, and bear more than none") {
-  const Event event;
-  Area area = lawn();
-  area.walkways.push_back({"w1", "way", -1, -3, 2, 2, {}});  // in front of the piece
-  const Piece column = built_of("column", {});
-  const PlacedPiece placed = placed_with({});
-  const auto advised = best_lines(event, area, placed, column, 10);
-  REQUIRE_FALSE(advised.empty());
-  for (const LineAdvice& advice : advised) {
-    CHECK(advice.limit_gust_m_s >= limit_of(column, {}));
-    for (const SecuringLine& line : advice.lines) {
-      const auto run = run_of(line, placed, column, area);
-      REQUIRE(run);
-      CHECK(walkway_under(area, placed, run->from, run->to, 2.032) == nullptr);
-    }
-  }
 }
 
 }  // namespace

@@ -1,0 +1,214 @@
+// The lines that are advised: allowed, what they say they bear, and not beaten by others.
+#include "studio/standing/advice.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <memory>
+#include <tuple>
+#include <utility>
+#include <vector>
+
+#include "sdk/random.hpp"
+#include "studio/model/securing.hpp"
+#include "studio/standing/anchor_spots.hpp"
+#include "studio/standing/ballast.hpp"
+#include "studio/standing/gust_limit.hpp"
+#include "studio/standing/piece_standing.hpp"
+#include "tests/sanitized.hpp"
+#include "tests/standing/case_pieces.hpp"
+
+namespace quadrille {
+namespace {
+
+/// How the piece does with these lines where it bears more than `above_m_s`; 0 otherwise.
+double limit_above_of(const Piece& piece, const std::vector<SecuringLine>& lines, const Area& area, double above_m_s) {
+  const Event event;
+  const PlacedPiece placed = placed_with(lines);
+  StandingCase its(event, area, placed, piece);
+  return limit_above(its, above_m_s, 0).gust_m_s;
+}
+
+std::vector<SecuringLine> lines_of(const AnchorSpots& spots, const std::vector<LineChoice>& choices) {
+  std::vector<SecuringLine> lines;
+  for (const LineChoice& choice : choices) lines.push_back(spots.line(choice).value());
+  return lines;
+}
+
+TEST_CASE("advice for all pieces at once is that for each alone, and its limits are those of the pieces so tied") {
+  // Most sets are given up at the first gust in which they fail, alike pieces are advised once, and on all threads.
+  Event event;
+  Area area = lawn();
+  area.site.gust_m_s = 9;
+  BuiltEvent built;
+  for (const auto& [id, type] : {std::pair{"p1", "column"}, {"p2", "arch"}, {"p3", "column"}}) {
+    PlacedPiece placed;
+    placed.id = id;
+    area.pieces.emplace_back(placed);
+    auto piece = std::make_shared<BuiltPiece>();
+    piece->status = Status::ok;
+    piece->piece = built_of(type, {});
+    built[id] = piece;
+  }
+  event.areas.emplace_back(area);
+  const auto answers = stand_all(event, built, {{}, false});
+  const auto all = advise_all(event, built, answers);
+  REQUIRE(all.size() == 3);
+  for (std::size_t i = 0; i < 3; ++i) {
+    const PlacedPiece& placed = *area.pieces[i];
+    const Piece& piece = built.at(placed.id)->piece;
+    const auto alone = best_lines(event, area, placed, piece, 9, answers[i].limit_gust_m_s);
+    REQUIRE(alone.size() == all[i].size());
+    REQUIRE_FALSE(alone.empty());
+    for (std::size_t k = 0; k < alone.size(); ++k) {
+      CHECK(alone[k].lines == all[i][k].lines);
+      CHECK(alone[k].limit_gust_m_s == all[i][k].limit_gust_m_s);
+      CHECK(alone[k].limit_gust_m_s > answers[i].limit_gust_m_s);
+      const Piece loaded = with_ballast(piece, alone[k].ballast_kg.value_or(0));
+      CHECK(limit_of(loaded, alone[k].lines, area) == alone[k].limit_gust_m_s);
+    }
+  }
+}
+
+TEST_CASE("advised lines stand where the site lets them, and bear more than none") {
+  const Event event;
+  Area area = lawn();
+  area.walkways.push_back({"w1", "way", -1, -3, 2, 2, {}});  // in front of the piece
+  const Piece column = built_of("column", {});
+  const PlacedPiece placed = placed_with({});
+  const auto advised = best_lines(event, area, placed, column, 10);
+  REQUIRE_FALSE(advised.empty());
+  for (const LineAdvice& advice : advised) {
+    CHECK(advice.limit_gust_m_s >= limit_of(column, {}));
+    for (const SecuringLine& line : advice.lines) {
+      const auto run = run_of(line, placed, column, area);
+      REQUIRE(run);
+      CHECK(walkway_under(area, placed, run->from, run->to, 2.032) == nullptr);
+    }
+  }
+}
+
+TEST_CASE("of a few structures the pair is advised that is the best of all pairs") {
+  // With a walkway all over the ground, lines can go above everybody's heads alone; all pairs are tried here.
+  const Event event;
+  Area area = lawn(Ground::concrete);
+  area.walkways.push_back({"w1", "way", -20, -20, 40, 40, {}});
+  const Piece column = built_of("column", {{"height", length_of(2.8)}, {"ballast", mass_of(5)}});
+  for (const auto& [id, x, y, height] : {std::tuple{"s1", 2.5, -2.0, 2.4},
+                                         {"s2", -2.0, -1.5, 3.0},
+                                         {"s3", -0.4, 2.2, 2.4},
+                                         {"s4", 2.4, 1.6, 2.3},
+                                         {"s5", -2.6, 0.5, 2.6},
+                                         {"s6", 0.2, -3.0, 2.5}}) {
+    Structure structure;
+    structure.id = structure.name = id;
+    structure.x_m = x, structure.y_m = y, structure.height_m = height;
+    structure.allowed_by = "the owner";
+    area.structures.push_back(structure);
+  }
+  const Structure unasked = [&] {
+    Structure structure = area.structures[0];
+    structure.id = "s7", structure.x_m = 0, structure.y_m = -1.8, structure.allowed_by.clear();
+    return structure;
+  }();
+  area.structures.push_back(unasked);
+  const PlacedPiece placed = placed_with({});
+  const AnchorSpots spots(area, placed, column, Assumptions(event));
+  const std::vector<LineChoice> all = spots.all();
+  REQUIRE(all.size() >= 8);
+  double best = 0;
+  for (std::size_t i = 0; i < all.size(); ++i)
+    for (std::size_t j = 0; j < i; ++j)
+      best = std::max(best, limit_above_of(column, lines_of(spots, {all[i], all[j]}), area, best));
+  const auto advised = best_lines(event, area, placed, column, 9);
+  REQUIRE_FALSE(advised.empty());
+  REQUIRE(advised[0].lines.size() == 2);
+  MESSAGE("best of ", all.size() * (all.size() - 1) / 2, " pairs: ", best, " m/s; advised: ", advised[0].limit_gust_m_s);
+  CHECK(advised[0].limit_gust_m_s >= best / 1.02);
+  for (const SecuringLine& line : advised[0].lines) {
+    CHECK(line.anchor == AnchorKind::structure);
+    CHECK(line.structure != "s7");
+  }
+}
+
+TEST_CASE("no lines drawn at random of those the site allows bear plainly more than the advised ones") {
+  // Property: 300 sets of each number, half of them mirrored left for right as one would rig them.
+  const Event event;
+  for (const char* type : {"column", "arch"})
+    for (const bool blocked : {false, true}) {
+      Area area = lawn();
+      if (blocked) area.walkways.push_back({"w1", "way", -0.7, -6, 1.4, 5.6, {}});
+      ValueMap values{{"ballast", mass_of(20)}};
+      if (std::string_view(type) == "arch") values["rod-diameter"] = length_of(0.012);
+      const Piece piece = built_of(type, values);
+      const PlacedPiece placed = placed_with({});
+      const AnchorSpots spots(area, placed, piece, Assumptions(event));
+      const std::vector<LineChoice> all = spots.all();
+      const auto advised = best_lines(event, area, placed, piece, 0);
+      REQUIRE(advised.size() == 3);
+      Random random(2026);
+      for (const LineAdvice& advice : advised) {
+        const std::size_t count = advice.lines.size();
+        MESSAGE(std::string(type), std::string(blocked ? " behind a walkway: " : " in the open: "), advice.words, ": ", advice.limit_gust_m_s);
+        double most = 0;
+        for (int draw = 0; draw < (sanitized ? 6 : 300); ++draw) {
+          std::vector<LineChoice> choices;
+          while (choices.size() < count) {
+            const LineChoice choice = all[random.below(all.size())];
+            choices.push_back(choice);
+            const auto mirror = spots.mirrored(choice, true, false);
+            if (draw % 2 == 1 && choices.size() < count && mirror && spots.line(*mirror)) choices.push_back(*mirror);
+          }
+          most = std::max(most, limit_above_of(piece, lines_of(spots, choices), area,
+                                               std::max(most, 1.05 * advice.limit_gust_m_s)));
+        }
+        INFO("drawn: ", most);
+        CHECK(most == 0);
+      }
+    }
+}
+
+TEST_CASE("lines leave the piece on their own side, and mirror each other") {
+  const Event event;
+  const Area area = lawn();
+  for (const char* type : {"column", "arch"}) {
+    const Piece piece = built_of(type, {});
+    const PlacedPiece placed = placed_with({});
+    const AnchorSpots spots(area, placed, piece, Assumptions(event));
+    for (const LineChoice& choice : spots.all()) {
+      const TiePoint& tie = piece.tie_points[choice.tie];
+      const SecuringLine line = spots.line(choice).value();
+      if (tie.purpose == TiePurpose::front) CHECK(line.y_m < tie.point.y());
+      if (tie.purpose == TiePurpose::back) CHECK(line.y_m > tie.point.y());
+      const auto mirror = spots.mirrored(choice, true, false);
+      REQUIRE(mirror);
+      CHECK(spots.mirrored(*mirror, true, false) == choice);
+      const SecuringLine other = spots.line(*mirror).value();
+      const Vec3 across = piece.tie_points[mirror->tie].point + tie.point;  // twice the middle
+      CHECK(line.x_m + other.x_m == doctest::Approx(across.x()).epsilon(0.02));
+      CHECK(line.y_m == doctest::Approx(other.y_m).epsilon(0.02));
+    }
+  }
+}
+
+TEST_CASE("where the straight way is barred, lines begin beside it; and they are told by where they go") {
+  const Event event;
+  Area area = lawn();
+  area.walkways.push_back({"w1", "way", -0.2, -6, 0.4, 5.6, {}});
+  const Piece column = built_of("column", {});
+  const PlacedPiece placed = placed_with({});
+  const AnchorSpots spots(area, placed, column, Assumptions(event));
+  const std::size_t front = find_tie_point(column, "front-1").value(), back = find_tie_point(column, "back-1").value();
+  const auto beside = spots.nearest(front, -pi / 2);
+  REQUIRE(beside);
+  CHECK(beside->direction != 18);  // straight ahead is three quarters round
+  CHECK(std::abs(beside->direction - 18) <= 3);
+  CHECK(spots.nearest(back, pi / 2)->direction == 6);
+  // By hand: 30° off straight ahead is nearer to the front left than to the front.
+  const std::vector<SecuringLine> lines{stake("front-1", -1, -1.7), stake("back-1", 0, 2), stake("back-1", 0.2, 2)};
+  CHECK(ways_in_words(lines, placed, column, area) == "one to the front left, two to the back");
+}
+
+}  // namespace
+}  // namespace quadrille
