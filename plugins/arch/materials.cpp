@@ -67,7 +67,7 @@ void add_anchoring_rules(Piece& piece, const Request& request) {
        bends ? "Tape every joint of the rod before it is bent." : "Tape every joint of the frame before it is raised.",
        bends ? "Tight packing and bending push joints apart." : "Tight packing pushes joints apart.");
   rule(Requirement::clearance, When::walkway, "headroom",
-       "Keep 2.1 m of headroom under the balloons, and lines and ballast off the way.",
+       "Keep 2.1 m (7 ft) of headroom under the balloons, and lines and ballast off the way.",
        "People walk under the arch and trip over what they do not look for.");
   rule(Requirement::ballast, When::hard_ground, "no-stakes",
        "Anchor lines to dead weights or a structure the site owner has allowed.", "Stakes do not hold in hard ground.");

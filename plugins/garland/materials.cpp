@@ -58,7 +58,7 @@ void add_rules(Piece& piece, const Request& request) {
   rule(Requirement::front_and_back, When::outdoors, "carrier-secured",
        "What carries the garland must itself be secured to the front and to the back.",
        "A garland catches more wind than the frame it hangs on was made for.");
-  rule(Requirement::clearance, When::walkway, "headroom", "Keep 2.1 m of headroom under the balloons.",
+  rule(Requirement::clearance, When::walkway, "headroom", "Keep 2.1 m (7 ft) of headroom under the balloons.",
        "People walk under it.");
   if (request.backing == Backing::hooks)
     rule(Requirement::other, When::always, "hooks-hold",

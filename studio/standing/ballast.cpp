@@ -131,29 +131,35 @@ BallastAdvice ballast_advice(const Event& event, const Area& area, const PlacedP
 
 namespace {
 
-/// Which ballast is advised for what is wrong with the piece [kg on each foot]; none, where none is.
-std::optional<double> advised_kg(const PieceStanding& answer) {
+enum class BallastDoes { nothing, lets_it_stay_up, makes_it_fine, is_too_much, bears_push };
+
+struct Advised {
+  BallastDoes does = BallastDoes::nothing;
+  double kg = 0;  ///< on each foot
+};
+
+/// What ballast is advised for what is wrong with the piece.
+Advised advised(const PieceStanding& answer) {
   const BallastAdvice& ballast = answer.ballast;
   const auto lacks = [&](const std::optional<double>& kg) { return kg && *kg > ballast.has_kg; };
-  if (answer.verdict == Verdict::no && lacks(ballast.stays_up_kg)) return ballast.stays_up_kg;
-  if (answer.verdict == Verdict::watch && answer.gust_m_s > 0) {
-    if (lacks(ballast.fine_kg)) return ballast.fine_kg;
-    return std::nullopt;
-  }
+  if (answer.verdict == Verdict::no && lacks(ballast.stays_up_kg))
+    return {BallastDoes::lets_it_stay_up, *ballast.stays_up_kg};
+  if (answer.verdict == Verdict::watch && answer.gust_m_s > 0)
+    return lacks(ballast.fine_kg) ? Advised{BallastDoes::makes_it_fine, *ballast.fine_kg} : Advised{};
+  if (answer.verdict == Verdict::no && ballast.beyond_kg > 0) return {BallastDoes::is_too_much, ballast.beyond_kg};
   const bool leaned_on = answer.gust_m_s == 0 && answer.push_asked && answer.bears_push_n < answer.push_n;
-  if (leaned_on && !(answer.verdict == Verdict::no && ballast.beyond_kg > 0) && lacks(ballast.bears_push_kg))
-    return ballast.bears_push_kg;
-  return std::nullopt;
+  if (leaned_on && lacks(ballast.bears_push_kg)) return {BallastDoes::bears_push, *ballast.bears_push_kg};
+  return {};
 }
 
 }  // namespace
 
 std::optional<ValueChange> ballast_change(const PieceStanding& answer, Units units) {
-  const auto advised = advised_kg(answer);
-  if (!advised) return std::nullopt;
+  const Advised ballast = advised(answer);
+  if (ballast.does == BallastDoes::nothing || ballast.does == BallastDoes::is_too_much) return std::nullopt;
   const double unit_kg = units == Units::feet ? kilograms_per_pound : 1;
-  double kg = std::ceil(*advised / unit_kg * 10 - 1e-6) / 10 * unit_kg;
-  if (answer.ballast.limit_kg > 0 && kg > answer.ballast.limit_kg) kg = *advised;
+  double kg = std::ceil(ballast.kg / unit_kg * 10 - 1e-6) / 10 * unit_kg;
+  if (answer.ballast.limit_kg > 0 && kg > answer.ballast.limit_kg) kg = ballast.kg;
   return ValueChange{answer.id, ballast_parameter, Value::of_number(Kind::mass, kg)};
 }
 
@@ -161,22 +167,21 @@ std::string ballast_in_words(const PieceStanding& answer, Units units) {
   const auto mass = [&](double kg) { return print_mass(kg, masses_in(units)); };
   const auto needed = [&](double kg) { return print_mass_needed(kg, units, 1); };
   const BallastAdvice& ballast = answer.ballast;
-  const std::string where = " of ballast on each foot, where " + mass(ballast.has_kg) + " are";
-  const bool lacks_to_stay = ballast.stays_up_kg && *ballast.stays_up_kg > ballast.has_kg;
-  const bool lacks_to_be_fine = ballast.fine_kg && *ballast.fine_kg > ballast.has_kg;
-  std::string words;
-  if (answer.verdict == Verdict::no && lacks_to_stay)
-    words = "Put " + needed(*ballast.stays_up_kg) + where + ": then it stays up in that gust, watched" +
-            (lacks_to_be_fine ? "; with " + needed(*ballast.fine_kg) + " it is fine." : ".");
-  else if (answer.verdict == Verdict::watch && answer.gust_m_s > 0 && lacks_to_be_fine)
-    words = "Put " + needed(*ballast.fine_kg) + where + ": then it is fine in that gust.";
-  else if (answer.verdict == Verdict::no && ballast.beyond_kg > 0)
-    words = "It would take " + needed(ballast.beyond_kg) + where + ", and its plate has room for " +
-            mass(ballast.limit_kg) + ": take a wider plate.";
-  else if (answer.gust_m_s == 0 && answer.push_asked && answer.bears_push_n < answer.push_n && ballast.bears_push_kg &&
-           *ballast.bears_push_kg > ballast.has_kg)
-    words = "Put " + needed(*ballast.bears_push_kg) + where + ": then it bears somebody who leans on it.";
-  return words;
+  const Advised what = advised(answer);
+  const std::string put = needed(what.kg) + " of ballast on each foot, where " + mass(ballast.has_kg) + " are";
+  switch (what.does) {
+    case BallastDoes::lets_it_stay_up: {
+      const bool could_be_fine = ballast.fine_kg && *ballast.fine_kg > ballast.has_kg;
+      return "Put " + put + ": then it stays up in that gust, watched" +
+             (could_be_fine ? "; with " + needed(*ballast.fine_kg) + " it is fine." : ".");
+    }
+    case BallastDoes::makes_it_fine: return "Put " + put + ": then it is fine in that gust.";
+    case BallastDoes::is_too_much:
+      return "It would take " + put + ", and its plate has room for " + mass(ballast.limit_kg) + ": take a wider plate.";
+    case BallastDoes::bears_push: return "Put " + put + ": then it bears somebody who leans on it.";
+    case BallastDoes::nothing: break;
+  }
+  return {};
 }
 
 }  // namespace quadrille

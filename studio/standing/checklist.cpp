@@ -87,7 +87,7 @@ void Checklist::cautions() {
         "A forecast is not the wind at the corner of a building.",
         "practice of wind management plans for temporary structures");
     add("planning-aid",
-        "Ask the venue what its rules and the local code allow, before you rely on the wind levels below.",
+        "Ask the venue what its rules and the local code allow, before you rely on the wind levels of this plan.",
         planning_aid, practice);
     add("no-release", "Release no balloon, at the event or when taking down.",
         "Animals eat what comes down; many places forbid it.", "state laws, e.g. Virginia, Florida HB 321 (2024)");

@@ -4,6 +4,7 @@
 #include <cstddef>
 
 #include "sdk/number.hpp"
+#include "studio/model/amounts.hpp"
 #include "studio/model/figures.hpp"
 
 namespace quadrille {
@@ -44,6 +45,7 @@ std::string print_quantity(double quantity, const std::string& unit, LengthStyle
   if (unit == "m") return print_length(quantity, lengths);
   if (unit == "kg")
     return print_mass(quantity, lengths == LengthStyle::metres ? MassStyle::kilograms : MassStyle::pounds);
+  if (unit == "l") return print_litres(quantity, lengths == LengthStyle::metres ? Units::metric : Units::feet);
   const bool whole = quantity == std::floor(quantity);
   const std::string number = print_fixed(quantity, whole ? 0 : 2);
   return unit == "piece" ? number : number + " " + unit;

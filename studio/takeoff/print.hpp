@@ -17,7 +17,7 @@ std::string print_nominal(double inches);
 /// What a balloon is inflated to, to a tenth: "9.0 in" or "22.9 cm".
 std::string print_inflated(double metres, LengthStyle lengths);
 
-/// How much of a supply: "7", "14' 9\"" or "4.50 m", "22.0 lb" or "10.0 kg", "2.50 l".
+/// How much of a supply: "7", "14' 9\"" or "4.50 m", "22.0 lb" or "10.0 kg", "0.7 gal" or "2.5 l".
 std::string print_quantity(const SupplyLine& line, LengthStyle lengths);
 
 /// "2 × 100 + 1 × 50"; "from stock", "from the packs above", "no colour chosen", "not sold in this size" where nothing is

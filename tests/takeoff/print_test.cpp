@@ -21,8 +21,9 @@ TEST_CASE("supplies are told in one way: 116' 1 1/2\" of line was once 116.1 ft 
   CHECK(quantity("kg", 100, feet) == "220.5 lb");
   CHECK(quantity("kg", 100, metres) == "100.0 kg");
   CHECK(quantity("piece", 7, feet) == "7");
-  CHECK(quantity("l", 2.5, feet) == "2.50 l");
-  CHECK(quantity("l", 2, metres) == "2 l");
+  // 1 US gallon = 231 in³ = 3.785 l: 2.5 l are 0.660 gal.
+  CHECK(quantity("l", 2.5, feet) == "0.7 gal");
+  CHECK(quantity("l", 2, metres) == "2.0 l");
 }
 
 TEST_CASE("sizes: nominal in inches always, inflated in the event's units") {
