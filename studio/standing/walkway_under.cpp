@@ -1,8 +1,7 @@
-// Which walkway a line crosses too low.
+#include "studio/standing/walkway_under.hpp"
+
 #include <algorithm>
 #include <cmath>
-
-#include "studio/standing/advice.hpp"
 
 namespace quadrille {
 
