@@ -5,7 +5,6 @@
 #include <compare>
 #include <cstddef>
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "sdk/built.hpp"
@@ -22,7 +21,8 @@ struct LineChoice {
   std::size_t tie = 0;  ///< in Piece::tie_points
   int direction = 0;    ///< on the floor, counted from the right towards what is away from the audience
   int distance = 0;     ///< in `distances`
-  std::optional<std::size_t> structure = std::nullopt;  ///< in Area::structures; the direction is then the one nearest to its own
+  std::optional<std::size_t> structure =
+      std::nullopt;  ///< in Area::structures; the direction is then the one nearest to its own
   auto operator<=>(const LineChoice&) const = default;
   /// The number of the direction nearest to an angle.
   static int nearest_direction(double angle);
@@ -30,8 +30,8 @@ struct LineChoice {
 
 /// Lines leave a front tie forwards, a back tie backwards, a tie at a side outwards, so that none goes through the piece.
 /// Stakes are for soft ground and dead weights for hard; structures count where the owner has allowed them, from 0.3 m to
-/// three times the height of the tie away. No line ends in a walkway or crosses one below headroom. What it is made from
-/// outlives it.
+/// three times the height of the tie away. No line is steep, ends in a walkway or crosses one below headroom. The area, the
+/// piece and its place outlive this.
 class AnchorSpots {
  public:
   AnchorSpots(const Area& area, const PlacedPiece& placed, const Piece& built, const Assumptions& figures);
@@ -58,11 +58,7 @@ class AnchorSpots {
   const Area& area_;
   const PlacedPiece& placed_;
   const Piece& built_;
-  double usual_share_, headroom_m_;
+  double usual_share_, level_share_, headroom_m_;
 };
-
-/// "one to the front, two to the back left": by what direction each line leaves the piece, as the audience sees it.
-std::string ways_in_words(const std::vector<SecuringLine>& lines, const PlacedPiece& placed, const Piece& piece,
-                          const Area& area);
 
 }  // namespace quadrille
