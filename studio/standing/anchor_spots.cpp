@@ -52,6 +52,7 @@ std::optional<SecuringLine> AnchorSpots::line(const LineChoice& choice) const {
   const auto run = run_of(line, placed_, built_, area_);
   if (!run || is_steep(*run, level_share_)) return std::nullopt;
   if (walkway_under(area_, placed_, run->from, run->to, headroom_m_) != nullptr) return std::nullopt;
+  if (structure_in_way(area_, placed_, run->from, run->to, line.structure) != nullptr) return std::nullopt;
   return line;
 }
 

@@ -209,6 +209,11 @@ void PieceFindings::anchors() {
           "The line " + line.tie + " crosses the walkway \"" + (walkway->name.empty() ? walkway->id : walkway->name) +
               "\" lower than " + print_both(headroom) + ", or ends in it.",
           "Move the anchor, or fence the line off.");
+    const std::string ends_at = line.anchor == AnchorKind::structure ? line.structure : std::string();
+    if (const Structure* const hit = structure_in_way(area_, placed_, run->from, run->to, ends_at))
+      add(Weight::warning, "line-through-structure", "lines",
+          "The line " + line.tie + " runs through \"" + (hit->name.empty() ? hit->id : hit->name) + "\".",
+          "Move the anchor to this side of it.");
     if (line.anchor == AnchorKind::stake && is_hard(area_.site.ground))
       add(Weight::problem, "stake-in-hard-ground", "lines",
           "The line " + line.tie + " ends at a stake, and no stake can be driven into this ground.",

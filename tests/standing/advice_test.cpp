@@ -262,6 +262,41 @@ TEST_CASE("no line is offered that would be found steep: a low post right before
   CHECK(offers_post());
 }
 
+TEST_CASE("lines were advised through a wall: now they end before it, go over it, or to it") {
+  const Event event;
+  Area area = lawn();
+  Structure wall;
+  wall.id = wall.name = "s1";
+  wall.y_m = 1, wall.height_m = 2.6, wall.width_m = 30, wall.depth_m = 0.2;
+  area.structures.push_back(wall);
+  const Piece column = built_of("column", {{"height", length_of(2.4)}});
+  PlacedPiece placed = placed_with({});
+  const auto behind_wall = [&] {
+    int many = 0;
+    const AnchorSpots spots(area, placed, column, Assumptions(event));
+    for (const LineChoice& choice : spots.all()) many += spots.line(choice)->y_m > 0.9 ? 1 : 0;
+    return many;
+  };
+  CHECK(behind_wall() == 0);
+  area.structures[0].height_m = 0.3;  // by hand: a line from 2.3 m to a stake 2.2 m off is 1.25 m high over it
+  CHECK(behind_wall() > 0);
+  area.structures[0].height_m = 2.6;
+  placed.y_m = 1;  // it stands in the doorway
+  CHECK(behind_wall() > 0);
+  // By hand, in the area's frame: from (0, 0, 2) to (0, 3, 0) the wall's faces at 0.9 and 1.1 are met at 1.4 and 1.27 m.
+  placed.y_m = 0;
+  area.structures[0].height_m = 1.2;
+  CHECK(structure_in_way(area, placed, {0, 0, 2}, {0, 3, 0}, "") == nullptr);
+  area.structures[0].height_m = 1.3;
+  CHECK(structure_in_way(area, placed, {0, 0, 2}, {0, 3, 0}, "") == &area.structures[0]);
+  CHECK(structure_in_way(area, placed, {0, 0, 2}, {0, 3, 0}, "s1") == nullptr);
+  area.structures[0].kind = StructureKind::beam;
+  CHECK(structure_in_way(area, placed, {0, 0, 2}, {0, 3, 0}, "") == nullptr);
+  area.structures[0].kind = StructureKind::wall;
+  area.structures[0].width_m.reset(), area.structures[0].depth_m.reset();
+  CHECK(structure_in_way(area, placed, {0, 0, 2}, {0, 3, 0}, "") == nullptr);
+}
+
 TEST_CASE("advice tells all that it takes to rig it, and what becomes of the piece") {
   const Area area = lawn();
   const Piece column = built_of("column", {});

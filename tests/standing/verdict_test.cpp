@@ -149,6 +149,18 @@ TEST_CASE("two lines at one post were each held by all that it holds: now it mus
   CHECK(together > 1.5 * std::max(cables[0].tension_n, cables[1].tension_n));
 }
 
+TEST_CASE("a line that runs through a wall is told") {
+  Area area = with_posts();
+  const Piece column = built_of("column", {});
+  const PlacedPiece tied = tied_with({stake("front-1", 0, -2), stake("back-1", 0, 2)});
+  CHECK_FALSE(finds(area, tied, column, "line-through-structure"));
+  Structure wall;
+  wall.id = "w";
+  wall.y_m = 1, wall.height_m = 3, wall.width_m = 4;
+  area.structures.push_back(wall);
+  CHECK(finds(area, tied, column, "line-through-structure"));
+}
+
 TEST_CASE("two pieces at one post were each reckoned alone, and nobody was told") {
   Area area = with_posts();
   area.site.gust_m_s = 2;
