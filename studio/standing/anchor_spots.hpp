@@ -38,7 +38,7 @@ class AnchorSpots {
 
   /// The line of this choice, its dead weight still without mass; nothing where the site does not allow it.
   std::optional<SecuringLine> line(const LineChoice& choice) const;
-  /// The choice from `tie` that is allowed and nearest to this direction: a structure within 20° of it before anything else,
+  /// The choice from `tie` that is allowed and nearest to this direction: the first structure within 20° of it before others,
   /// the usual distance before others.
   std::optional<LineChoice> nearest(std::size_t tie, double angle) const;
   /// What is allowed one step from a choice: turned by 15° or 30°, at another distance, from another tie, at a structure.
