@@ -35,7 +35,7 @@ Json json_of(const StandingCheck& check) {
 
 Json number_or_null(const std::optional<double>& number) { return number ? Json(*number) : Json(nullptr); }
 
-Json json_of(const LineAdvice& advice) {
+Json json_of(const LineAdvice& advice, bool forecast_known) {
   Json lines = Json::array();
   for (const SecuringLine& line : advice.lines) {
     Json json{{"tie", line.tie}};
@@ -54,7 +54,7 @@ Json json_of(const LineAdvice& advice) {
   constexpr const char* reached[] = {"less", "watched", "fine"};
   return {{"words", advice.words},
           {"limit_gust_m_s", advice.limit_gust_m_s},
-          {"reaches", reached[static_cast<std::size_t>(advice.reaches)]},
+          {"reaches", forecast_known ? Json(reached[static_cast<std::size_t>(advice.reaches)]) : Json(nullptr)},
           {"ballast_kg", number_or_null(advice.ballast_kg)},
           {"lines", lines}};
 }
@@ -121,7 +121,7 @@ Json json_of(const Advised& advised) {
   json["bears_push_n"] = answer.bears_push_n;
   json["push_n"] = answer.push_n;
   json["advice"] = Json::array();
-  for (const LineAdvice& advice : advised.lines) json["advice"].push_back(json_of(advice));
+  for (const LineAdvice& advice : advised.lines) json["advice"].push_back(json_of(advice, answer.forecast_known));
   return json;
 }
 
@@ -154,9 +154,11 @@ class Printer {
            << "it pushes with " << print_force(answer.push_n, units_) << ".\n";
     checks(answer);
     if (const std::string ballast = ballast_in_words(answer, units_); !ballast.empty()) out_ << "  " << ballast << '\n';
+    if (const std::string none = no_advice_in_words(answer); advised.lines.empty() && !none.empty())
+      out_ << "  " << none << '\n';
     for (const LineAdvice& advice : advised.lines)
       out_ << "  With " << advice_in_words(advice, area, piece, units_) << ": it bears " << gust(advice.limit_gust_m_s)
-           << reaching(answer, advice) << ".\n";
+           << (answer.forecast_known ? ", " + reaching_in_words(advice, answer.gust_m_s) : std::string()) << ".\n";
     out_ << '\n';
   }
 
@@ -208,18 +210,6 @@ class Printer {
     add_failure(answer, text);
     if (worst_of(answer.checks)->utilisation <= 1) text += ", it is past the level at which it is taken down";
     return text;
-  }
-  static std::string reaching(const PieceStanding& answer, const LineAdvice& advice) {
-    if (!answer.forecast_known) return {};
-    switch (advice.reaches) {
-      case Reaching::fine:
-        return ", and is fine in that gust";
-      case Reaching::watched:
-        return ", and stays up in that gust, watched";
-      case Reaching::less:
-        break;
-    }
-    return ", which is not enough for that gust";
   }
   void checks(const PieceStanding& answer) {
     std::vector<std::vector<std::string>> rows;

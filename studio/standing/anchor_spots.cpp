@@ -5,8 +5,8 @@
 
 #include "sdk/vec.hpp"
 #include "studio/model/securing.hpp"
-#include "studio/standing/advice.hpp"
-#include "studio/standing/standing_case.hpp"
+#include "studio/standing/checks.hpp"
+#include "studio/standing/walkway_under.hpp"
 
 namespace quadrille {
 namespace {
@@ -29,6 +29,7 @@ AnchorSpots::AnchorSpots(const Area& area, const PlacedPiece& placed, const Piec
       placed_(placed),
       built_(built),
       usual_share_(figures["stake-away"]),
+      level_share_(figures["line-level-share"]),
       headroom_m_(figures["headroom"]) {}
 
 std::optional<SecuringLine> AnchorSpots::line(const LineChoice& choice) const {
@@ -49,7 +50,9 @@ std::optional<SecuringLine> AnchorSpots::line(const LineChoice& choice) const {
     line.y_m = std::nearbyint(at.y() * 100) / 100;
   }
   const auto run = run_of(line, placed_, built_, area_);
-  if (!run || walkway_under(area_, placed_, run->from, run->to, headroom_m_) != nullptr) return std::nullopt;
+  if (!run || is_steep(*run, level_share_)) return std::nullopt;
+  if (walkway_under(area_, placed_, run->from, run->to, headroom_m_) != nullptr) return std::nullopt;
+  if (structure_in_way(area_, placed_, run->from, run->to, line.structure) != nullptr) return std::nullopt;
   return line;
 }
 
@@ -125,9 +128,12 @@ bool AnchorSpots::leaves(std::size_t tie, int direction) const {
   constexpr double aside = 1e-9;
   const Vec3 way = way_of(direction);
   switch (built_.tie_points[tie].purpose) {
-    case TiePurpose::front: return way.y() < -aside;
-    case TiePurpose::back: return way.y() > aside;
-    case TiePurpose::side: return is_left(tie) ? way.x() < -aside : way.x() > aside;
+    case TiePurpose::front:
+      return way.y() < -aside;
+    case TiePurpose::back:
+      return way.y() > aside;
+    case TiePurpose::side:
+      return is_left(tie) ? way.x() < -aside : way.x() > aside;
   }
   return false;
 }
@@ -154,7 +160,8 @@ void AnchorSpots::add_structures(std::size_t tie, std::vector<LineChoice>& to) c
     const double x = structure.x_m - placed_.x_m - from.x(), y = structure.y_m - placed_.y_m - from.y();
     const double away_m = std::hypot(x, y);
     if (!(away_m > nearest_m) || away_m > farthest_heights * from.z()) continue;
-    if (const LineChoice choice{tie, LineChoice::nearest_direction(std::atan2(y, x)), 0, i}; line(choice)) to.push_back(choice);
+    if (const LineChoice choice{tie, LineChoice::nearest_direction(std::atan2(y, x)), 0, i}; line(choice))
+      to.push_back(choice);
   }
 }
 
@@ -162,37 +169,6 @@ std::optional<std::size_t> AnchorSpots::tie_of(TiePurpose purpose, std::size_t n
   for (std::size_t i = 0; i < built_.tie_points.size(); ++i)
     if (built_.tie_points[i].purpose == purpose && number-- == 0) return i;
   return std::nullopt;
-}
-
-std::string ways_in_words(const std::vector<SecuringLine>& lines, const PlacedPiece& placed, const Piece& piece,
-                          const Area& area) {
-  struct Sector {
-    const char* words;
-    int eighth;
-  };
-  constexpr std::array<Sector, 8> sectors{{{"to the front", 6},
-                                           {"to the front left", 5},
-                                           {"to the front right", 7},
-                                           {"to the back", 2},
-                                           {"to the back left", 3},
-                                           {"to the back right", 1},
-                                           {"to the left", 4},
-                                           {"to the right", 0}}};
-  constexpr std::array<const char*, 5> numbers{"no", "one", "two", "three", "four"};
-  std::array<std::size_t, 8> leaving{};
-  for (const SecuringLine& line : lines)
-    if (const auto run = run_of(line, placed, piece, area)) {
-      const Vec3 way = run->to - run->from;
-      ++leaving[static_cast<std::size_t>(LineChoice::nearest_direction(std::atan2(way.y(), way.x())) * 8 + 12) / 24 % 8];
-    }
-  std::string words;
-  for (const Sector& sector : sectors) {
-    const std::size_t many = leaving[static_cast<std::size_t>(sector.eighth)];
-    if (many == 0) continue;
-    if (!words.empty()) words += ", ";
-    words += (many < numbers.size() ? numbers[many] : std::to_string(many)) + std::string(" ") + sector.words;
-  }
-  return words;
 }
 
 }  // namespace quadrille

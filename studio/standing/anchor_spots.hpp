@@ -5,7 +5,6 @@
 #include <compare>
 #include <cstddef>
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "sdk/built.hpp"
@@ -22,7 +21,8 @@ struct LineChoice {
   std::size_t tie = 0;  ///< in Piece::tie_points
   int direction = 0;    ///< on the floor, counted from the right towards what is away from the audience
   int distance = 0;     ///< in `distances`
-  std::optional<std::size_t> structure = std::nullopt;  ///< in Area::structures; the direction is then the one nearest to its own
+  std::optional<std::size_t> structure =
+      std::nullopt;  ///< in Area::structures; the direction is then the one nearest to its own
   auto operator<=>(const LineChoice&) const = default;
   /// The number of the direction nearest to an angle.
   static int nearest_direction(double angle);
@@ -30,15 +30,15 @@ struct LineChoice {
 
 /// Lines leave a front tie forwards, a back tie backwards, a tie at a side outwards, so that none goes through the piece.
 /// Stakes are for soft ground and dead weights for hard; structures count where the owner has allowed them, from 0.3 m to
-/// three times the height of the tie away. No line ends in a walkway or crosses one below headroom. What it is made from
-/// outlives it.
+/// three times the height of the tie away. No line is steep, ends in a walkway or crosses one below headroom, or runs through a
+/// structure. The area, the piece and its place outlive this.
 class AnchorSpots {
  public:
   AnchorSpots(const Area& area, const PlacedPiece& placed, const Piece& built, const Assumptions& figures);
 
   /// The line of this choice, its dead weight still without mass; nothing where the site does not allow it.
   std::optional<SecuringLine> line(const LineChoice& choice) const;
-  /// The choice from `tie` that is allowed and nearest to this direction: a structure within 20° of it before anything else,
+  /// The choice from `tie` that is allowed and nearest to this direction: the first structure within 20° of it before others,
   /// the usual distance before others.
   std::optional<LineChoice> nearest(std::size_t tie, double angle) const;
   /// What is allowed one step from a choice: turned by 15° or 30°, at another distance, from another tie, at a structure.
@@ -58,11 +58,7 @@ class AnchorSpots {
   const Area& area_;
   const PlacedPiece& placed_;
   const Piece& built_;
-  double usual_share_, headroom_m_;
+  double usual_share_, level_share_, headroom_m_;
 };
-
-/// "one to the front, two to the back left": by what direction each line leaves the piece, as the audience sees it.
-std::string ways_in_words(const std::vector<SecuringLine>& lines, const PlacedPiece& placed, const Piece& piece,
-                          const Area& area);
 
 }  // namespace quadrille

@@ -21,12 +21,10 @@ constexpr std::array<Assumption, 52> table{{
      "EN 1991-1-4, 4.5, recommended value, second-hand; the air of the site where that is denser"},
     {"swing-factor", "Factor on the wind's pressure for what swings in gusts", "", 1.0, 1, 3,
      "1 as EN 1991-1-4, 6.2, has it for what is lower than 15 m, from memory; nobody has measured limp arches: raise "
-     "it "
-     "for slender ones"},
+     "it for slender ones"},
     {"dressing-drag", "Drag of the solid envelope round the balloons", "", 1.2, 0.4, 2.5,
      "rough circular cylinder, upper value, EN 1991-1-4 figure 7.28, from memory; no measurement of balloon clusters "
-     "was "
-     "found, and loose ones may reach 1.6"},
+     "was found, and loose ones may reach 1.6"},
     {"envelope-factor", "Solid envelope by the balloons' outline", "", 1.16, 1, 2,
      "a 6 ft column of fours: 0.906 m² between straight edges, 0.780 m² of scalloped outline"},
     {"shelter-depth", "Balloons farther apart than this along the wind do not shelter each other", "m", 0.6, 0.1, 100,

@@ -27,16 +27,15 @@ bool only_plates_fail(const std::vector<StandingCheck>& checks) {
 /// Up to the tenth of a kilogram that is printed.
 double rounded_up_kg(double kg) { return std::ceil(kg * 10 - 1e-6) / 10; }
 
-class Advisor {
+class Trials {
  public:
-  Advisor(const Event& event, const Area& area, const PlacedPiece& placed, StandingCase& counted)
+  Trials(const Event& event, const Area& area, const PlacedPiece& placed, StandingCase& counted)
       : event_(event), area_(area), placed_(placed), counted_(counted), piece_(counted.piece()) {}
 
   /// What brings the limit gust up to `limit_m_s`; `beyond_kg` grows to what finds no room.
   std::optional<double> for_limit(std::optional<double> limit_m_s, double& beyond_kg) {
-    constexpr double above = 1.02;  // limits are found one part in a hundred below what fails
-    if (!limit_m_s || above * *limit_m_s > highest_gust_m_s) return std::nullopt;
-    auto kg = ballast_for(counted_, above * *limit_m_s);
+    if (!limit_m_s || *limit_m_s > highest_gust_m_s) return std::nullopt;
+    auto kg = ballast_for_limit(counted_, *limit_m_s);
     if (!kg) return std::nullopt;
     const double room = ballast_room_kg(piece_);
     for (int trial = 0; trial < 4; ++trial, *kg = *kg * 1.05 + 0.1) {
@@ -109,23 +108,29 @@ std::optional<double> ballast_for(StandingCase& its, double gust_m_s) {
   return round.ballast_needed_kg;
 }
 
+std::optional<double> ballast_for_limit(StandingCase& its, double limit_m_s) {
+  constexpr double above = 1.02;  // limits are found one part in a hundred below what fails
+  if (const auto kg = ballast_for(its, std::min(above * limit_m_s, highest_gust_m_s))) return kg;
+  return ballast_for(its, limit_m_s);
+}
+
 BallastAdvice ballast_advice(const Event& event, const Area& area, const PlacedPiece& placed, StandingCase& counted,
                              double gust_m_s, double push_n) {
   BallastAdvice advice;
   if (!has_plate(counted.piece())) return advice;
   advice.has_kg = ballast_on(counted.piece());
   advice.limit_kg = ballast_room_kg(counted.piece());
-  Advisor advisor(event, area, placed, counted);
+  Trials trials(event, area, placed, counted);
   const Assumptions& figures = counted.assumptions();
   const double watch = figures["watch-share"], take_down = figures["take-down-share"];
   if (gust_m_s > 0) {
-    advice.stays_up_kg = advisor.for_limit(limit_for_m_s(gust_m_s, take_down, take_down), advice.beyond_kg);
+    advice.stays_up_kg = trials.for_limit(limit_for_m_s(gust_m_s, take_down, take_down), advice.beyond_kg);
     if (advice.stays_up_kg) {
       double beyond = 0;
-      advice.fine_kg = advisor.for_limit(limit_for_m_s(gust_m_s, watch, take_down), beyond);
+      advice.fine_kg = trials.for_limit(limit_for_m_s(gust_m_s, watch, take_down), beyond);
     }
   }
-  if (push_n > 0) advice.bears_push_kg = advisor.for_push(push_n, figures["push-height"]);
+  if (push_n > 0) advice.bears_push_kg = trials.for_push(push_n, figures["push-height"]);
   return advice;
 }
 
@@ -175,11 +180,15 @@ std::string ballast_in_words(const PieceStanding& answer, Units units) {
       return "Put " + put + ": then it stays up in that gust, watched" +
              (could_be_fine ? "; with " + needed(*ballast.fine_kg) + " it is fine." : ".");
     }
-    case BallastDoes::makes_it_fine: return "Put " + put + ": then it is fine in that gust.";
+    case BallastDoes::makes_it_fine:
+      return "Put " + put + ": then it is fine in that gust.";
     case BallastDoes::is_too_much:
-      return "It would take " + put + ", and its plate has room for " + mass(ballast.limit_kg) + ": take a wider plate.";
-    case BallastDoes::bears_push: return "Put " + put + ": then it bears somebody who leans on it.";
-    case BallastDoes::nothing: break;
+      return "It would take " + put + ", and its plate has room for " + mass(ballast.limit_kg) +
+             ": take a wider plate.";
+    case BallastDoes::bears_push:
+      return "Put " + put + ": then it bears somebody who leans on it.";
+    case BallastDoes::nothing:
+      break;
   }
   return {};
 }

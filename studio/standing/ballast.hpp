@@ -22,6 +22,10 @@ double ballast_room_kg(const Piece& piece);
 /// there is no plate or something else than a plate fails.
 std::optional<double> ballast_for(StandingCase& its, double gust_m_s);
 
+/// The same for a limit gust of `limit_m_s`: with room for how finely limits are found, where something else than a plate
+/// does not fail just above it. To be tried: it may fall short by as much as that.
+std::optional<double> ballast_for_limit(StandingCase& its, double limit_m_s);
+
 /// What ballast does for the piece with its lines in a gust, and for somebody who leans on it where `push_n` is above 0.
 /// What is advised has been tried: with it the limit gust is what the verdict asks for.
 BallastAdvice ballast_advice(const Event& event, const Area& area, const PlacedPiece& placed, StandingCase& counted,

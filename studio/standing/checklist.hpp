@@ -21,7 +21,7 @@ struct ChecklistLine {
 };
 
 /// For the event as it is: the cautions of the trade where they apply, what each area asks, then what each piece's type
-/// asks under the conditions that hold there, its wind levels, its lines and ballast. `answers` is of stand_all(); pieces
+/// asks under the conditions that hold there, its lines and its wind levels. `answers` is of stand_all(); pieces
 /// without an answer have no wind levels.
 std::vector<ChecklistLine> checklist(const Event& event, const BuiltEvent& built,
                                      const std::vector<PieceStanding>& answers);

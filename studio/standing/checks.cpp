@@ -36,7 +36,7 @@ class Checks {
   void socket(std::size_t number, const Reaction& reaction);
   void hold(const char* code, std::size_t number, const Reaction& reaction, const char* assumption);
   void member(const FrameMember& member, const ElementForces& forces);
-  void line(std::size_t rigged, const CableForce& force);
+  void line(std::size_t rigged, const std::vector<CableForce>& cables);
   void lean(const FrameModel& model, const Equilibrium& state);
 
   std::vector<StandingCheck> take() { return std::move(found_); }
@@ -47,6 +47,10 @@ class Checks {
   std::string percent_of(const char* key) const { return print_fixed(100 * figure(key), 0) + " %: " + source_of(key); }
   std::string divided_by(const char* key) const { return "by " + print_number(figure(key)) + ": " + source_of(key); }
 
+  const SecuringLine& asked_line(std::size_t rigged) const {
+    return checked_.placed.lines[checked_.line_numbers[rigged]];
+  }
+  double pull_on_structure_n(std::size_t rigged, const std::vector<CableForce>& cables) const;
   static bool is_joint_tape(const Supply& supply) { return supply.key == "joint-tape" && supply.quantity > 0; }
 
   const CheckedPiece& checked_;
@@ -107,9 +111,20 @@ void Checks::member(const FrameMember& member, const ElementForces& forces) {
   note("joint", {}, forces.at_from.force_n.x(), figure(joint_pull_), "N", source_of(joint_pull_));
 }
 
-void Checks::line(std::size_t rigged, const CableForce& force) {
+/// What the structure at the end of a line is pulled with [N]: by all lines of the piece that end there, and by no less than
+/// this one.
+double Checks::pull_on_structure_n(std::size_t rigged, const std::vector<CableForce>& cables) const {
+  Vec3 together = Vec3::Zero();
+  for (std::size_t i = 0; i < cables.size(); ++i)
+    if (asked_line(i).anchor == AnchorKind::structure && asked_line(i).structure == asked_line(rigged).structure)
+      together += cables[i].pull_on_from;
+  return std::max(cables[rigged].tension_n, together.norm());
+}
+
+void Checks::line(std::size_t rigged, const std::vector<CableForce>& cables) {
+  const CableForce& force = cables[rigged];
   const RiggedLine& line = checked_.lines[rigged];
-  const SecuringLine& asked = checked_.placed.lines[checked_.line_numbers[rigged]];
+  const SecuringLine& asked = asked_line(rigged);
   const std::string where = name_of_line(checked_.placed.lines, checked_.line_numbers[rigged]);
   const Site& site = checked_.area.site;
   const bool wet = site.surroundings == Surroundings::outdoors && std::string_view(line.cord.key).starts_with("nylon");
@@ -125,7 +140,7 @@ void Checks::line(std::size_t rigged, const CableForce& force) {
              (figure("ground-wetness") > 0 ? "; less in wet ground, " + source_of("wet-stake-share") : std::string()) +
              "; less by the pull's steepness, " + source_of("stake-steep-share") + "; " + divided_by("anchor-factor"));
   } else if (asked.anchor == AnchorKind::structure) {
-    note("anchor", where, force.tension_n, figure("structure-hold") / figure("anchor-factor"), "N",
+    note("anchor", where, pull_on_structure_n(rigged, cables), figure("structure-hold") / figure("anchor-factor"), "N",
          source_of("structure-hold") + "; " + divided_by("anchor-factor"));
   } else {
     note("anchor", where, dead_weight_needed_n(force.pull_on_from, checked_.assumptions.friction(site.ground)),
@@ -165,7 +180,7 @@ std::vector<StandingCheck> checks_of(const CheckedPiece& checked, const FrameMod
   }
   for (std::size_t i = 0; i < checked.piece.frame.members.size(); ++i)
     checks.member(checked.piece.frame.members[i], state.elements[i]);
-  for (std::size_t i = 0; i < state.cables.size(); ++i) checks.line(i, state.cables[i]);
+  for (std::size_t i = 0; i < state.cables.size(); ++i) checks.line(i, state.cables);
   if (!model.elements.empty()) checks.lean(model, state);
   return checks.take();
 }
@@ -209,6 +224,11 @@ bool holds_nothing(const SecuringLine& line, const Area& area) {
   if (line.anchor != AnchorKind::structure) return false;
   const auto structure = std::ranges::find(area.structures, line.structure, &Structure::id);
   return structure != area.structures.end() && structure->allowed_by.empty();
+}
+
+bool is_steep(const LineRun& run, double level_share) {
+  const Vec3 way = run.to - run.from;
+  return way.head<2>().norm() < level_share * std::abs(way.z());
 }
 
 const char* hook_assumption(const Piece& piece) {

@@ -71,6 +71,9 @@ double stake_hold_n(const Vec3& pull_n, double level_hold_n, double steep_share)
 /// Whether the line's anchor cannot hold at all: a stake in hard ground, a structure that nobody has allowed.
 bool holds_nothing(const SecuringLine& line, const Area& area);
 
+/// Whether a line runs nearly straight down, with less level run than `level_share` of its height: it holds to no side.
+bool is_steep(const LineRun& run, double level_share);
+
 /// The assumption that says what a hook of the piece bears: by what its supplies hang it with.
 const char* hook_assumption(const Piece& piece);
 

@@ -23,7 +23,7 @@ struct Secured {
 
 /// Leaves out the line that gives way first, and so on for as long as a line is what fails; of all these the piece with
 /// the highest limit. A line is not a fault in itself: one at a weak anchor does no more harm than being pulled out, so
-/// that more lines never lower what is borne. `loads` are those of the piece in this area.
+/// that a line that gives way never lowers what is borne. `loads` are those of the piece in this area.
 Secured secured(const Event& event, const Area& area, const PlacedPiece& placed, const Piece& piece,
                 const std::shared_ptr<const PieceLoads>& loads);
 

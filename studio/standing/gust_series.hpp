@@ -1,12 +1,12 @@
 // One piece asked about one gust after another, as somebody does who moves a slider.
 #pragma once
 
-#include <cstdint>
 #include <functional>
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "studio/standing/on_frame.hpp"
 #include "studio/standing/standing_case.hpp"
 
 namespace quadrille {
@@ -24,15 +24,6 @@ struct GustState {
   Vec3 farthest_m = Vec3::Zero();  ///< how the node that moved farthest moved from where it is drawn [m]
   double utilisation() const { return checks.empty() ? 0 : worst_of(checks)->utilisation; }
 };
-
-/// Where a place is carried on the frame: (1 − share) by node `from`, share by node `to`.
-struct OnFrame {
-  std::uint32_t from = 0, to = 0;
-  double share = 0;
-};
-
-/// The place of the frame nearest to `place`; with no member, the nearest node. `frame` has at least one node.
-OnFrame nearest_on_frame(const Frame& frame, const Vec3& place);
 
 /// Belongs to one thread; remembers what does not change from gust to gust. What it is made from outlives it. `piece` has
 /// a frame with nodes, and supports. Lines that cannot be counted on are left out, as in stand().

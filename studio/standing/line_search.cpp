@@ -12,7 +12,7 @@
 namespace quadrille {
 namespace {
 
-constexpr double worth = 1.02;          // what a further step must gain
+constexpr double worth = 1.02;         // what a further step must gain
 constexpr std::size_t few_sets = 150;  // so many are all tried
 
 class Climb {
@@ -20,14 +20,14 @@ class Climb {
   Climb(const AnchorSpots& spots, const TryLines& tried, double above_m_s, int most_tries)
       : spots_(spots), tried_(tried), above_m_s_(above_m_s), tries_left_(most_tries) {}
 
-  /// Whether `choices` are the best so far, and by enough.
+  /// Whether `choices` are the best so far, and by enough. Their lines come in the order of the ties, then of the directions.
   bool takes(const Choices& choices) {
     Choices sorted = choices;
     std::ranges::sort(sorted);
     if (std::ranges::adjacent_find(sorted) != sorted.end() || tries_left_ == 0 || !seen_.insert(sorted).second)
       return false;
     std::vector<SecuringLine> lines;
-    for (const LineChoice& choice : choices) {
+    for (const LineChoice& choice : sorted) {
       auto line = spots_.line(choice);
       if (!line) return false;
       lines.push_back(std::move(*line));
@@ -162,8 +162,8 @@ std::optional<FoundLines> best_lines_of(std::size_t count, const AnchorSpots& sp
     // What the climb ends at depends on where it begins.
     for (const Choices& set : all_sets(spots.all(), count, few_sets)) climb.takes(set);
     const Choices some = coarse(spots, built);
-    for (const Choices& set : count <= 2 ? all_sets(some, count, some.size() * some.size())
-                                         : mirrored_sets(some, count, spots))
+    for (const Choices& set :
+         count <= 2 ? all_sets(some, count, some.size() * some.size()) : mirrored_sets(some, count, spots))
       climb.takes(set);
     for (const LineChoice& further : some) {
       Choices set = from.fewer;

@@ -28,7 +28,8 @@ using TryLines = std::function<std::optional<TriedLines>(std::vector<SecuringLin
 
 /// Sets that a search also begins with; empty ones are passed over.
 struct Beginnings {
-  Choices fewer;  ///< one line fewer than is sought: the best such set, to which one is added where plain ways are barred
+  Choices
+      fewer;  ///< one line fewer than is sought: the best such set, to which one is added where plain ways are barred
   Choices known;  ///< as many as are sought
 };
 

@@ -1,8 +1,6 @@
 #include "studio/standing/piece_loads.hpp"
 
-#include <algorithm>
 #include <cstddef>
-#include <limits>
 #include <utility>
 
 #include "studio/standing/dead_load.hpp"
@@ -30,7 +28,7 @@ PieceLoads::PieceLoads(const Piece& piece, const Site& site, const Assumptions& 
   std::vector<double> balloons;
   for (const Balloon& balloon : piece.balloons) {
     const bool of_body = balloon.cluster < clusters.size() && clusters[balloon.cluster] != nullptr;
-    carried_.push_back(nearest_on_frame(of_body ? clusters[balloon.cluster]->centre : balloon.centre));
+    carried_.push_back(nearest_on_frame(piece.frame, of_body ? clusters[balloon.cluster]->centre : balloon.centre));
     balloons.push_back(balloon_weight_n(balloon.diameter_m, balloon.nominal_in, air, assumptions["balloon-pressure"],
                                         assumptions["helium-share"]));
   }
@@ -72,36 +70,14 @@ std::vector<Push> PieceLoads::reckoned_wind(double direction_deg) const {
   return forces;
 }
 
-PieceLoads::Carried PieceLoads::nearest_on_frame(const Vec3& place) const {
-  const auto& nodes = piece_.frame.nodes;
-  Carried nearest;
-  double least = std::numeric_limits<double>::infinity();
-  const auto offer = [&](std::uint32_t from, std::uint32_t to, double share) {
-    const Vec3 foot = nodes[from] + share * (nodes[to] - nodes[from]);
-    const double distance = (place - foot).squaredNorm();
-    if (distance >= least) return;
-    least = distance;
-    nearest = {from, to, share, foot};
-  };
-  for (const FrameMember& member : piece_.frame.members) {
-    const Vec3 along = nodes[member.to] - nodes[member.from];
-    const double length2 = along.squaredNorm();
-    if (length2 > 0)
-      offer(member.from, member.to, std::clamp((place - nodes[member.from]).dot(along) / length2, 0.0, 1.0));
-  }
-  if (piece_.frame.members.empty())
-    for (std::uint32_t node = 0; node < nodes.size(); ++node) offer(node, node, 0);
-  return nearest;
-}
-
 std::vector<Push> PieceLoads::gather(const Vec3& way, const std::vector<double>& by_balloon,
                                      const std::vector<double>& by_node) const {
   // All forces go one way, so those of a node act together where their sizes' middle is.
   std::vector<double> sizes = by_node;
   std::vector<Vec3> moments(by_node.size(), Vec3::Zero());
   for (std::size_t i = 0; i < by_balloon.size(); ++i) {
-    const Carried& carried = carried_[i];
-    const Vec3 lever = piece_.balloons[i].centre - carried.foot;
+    const OnFrame& carried = carried_[i];
+    const Vec3 lever = piece_.balloons[i].centre - foot_of(carried, piece_.frame);
     sizes[carried.from] += (1 - carried.share) * by_balloon[i];
     moments[carried.from] += (1 - carried.share) * by_balloon[i] * lever;
     sizes[carried.to] += carried.share * by_balloon[i];

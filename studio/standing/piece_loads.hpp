@@ -9,6 +9,7 @@
 #include "sdk/built.hpp"
 #include "studio/model/event.hpp"
 #include "studio/standing/assumptions.hpp"
+#include "studio/standing/on_frame.hpp"
 #include "studio/statics/frame_model.hpp"
 
 namespace quadrille {
@@ -24,26 +25,19 @@ class PieceLoads {
   /// Weight of balloons, rods and poles, one force at most for each node.
   const std::vector<Push>& weight() const { return weight_; }
   /// The wind's forces at a velocity pressure of 1 Pa; they grow in proportion to it. `direction_deg` as in wind_way().
-  /// On the balloons it pushes its own way, on the bare frame across the members; what hides
-  /// right behind other balloons is not counted twice, and nothing shelters what is farther off than "shelter-depth".
+  /// On the balloons it pushes its own way, on the bare frame across the members; what hides right
+  /// behind other balloons is not counted twice, and nothing shelters what is farther off than "shelter-depth".
   /// The answer is kept, and stays where it is as long as this lives.
   const std::vector<Push>& wind_at_1_pa(double direction_deg) const;
 
  private:
-  /// Where a balloon is carried: (1 − share) by node `from`, share by node `to`, at the place `foot`.
-  struct Carried {
-    std::uint32_t from = 0, to = 0;
-    double share = 0;
-    Vec3 foot = Vec3::Zero();
-  };
   std::vector<Push> reckoned_wind(double direction_deg) const;
-  Carried nearest_on_frame(const Vec3& place) const;
   std::vector<Push> gather(const Vec3& way, const std::vector<double>& by_balloon,
                            const std::vector<double>& by_node) const;
 
   const Piece& piece_;
   double dressing_drag_, rod_drag_, shelter_m_;
-  std::vector<Carried> carried_;  ///< by balloon
+  std::vector<OnFrame> carried_;  ///< by balloon
   std::vector<Push> weight_;
   mutable std::mutex winds_held_;
   mutable std::map<double, std::vector<Push>> winds_;  ///< by direction

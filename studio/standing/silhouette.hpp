@@ -15,8 +15,8 @@ struct Silhouette {
   std::vector<double> balloons_m2;
   /// Length [m] of each member of the frame that shows outside the balloons' outline, measured along the member.
   std::vector<double> bare_m;
-  double total_m2 =
-      0;  ///< balloons, and the bare frame by its diameters; bare members are not set off against each other
+  /// Balloons, and the bare frame by its diameters; bare members are not set off against each other.
+  double total_m2 = 0;
 };
 
 /// `direction_deg` as in wind_way(); the wind is level. Balloons count as spheres. Exact up to rounding for the balloons.
@@ -32,8 +32,8 @@ struct Disc {
 };
 
 /// The share of each disc in the area [m²] of the union of all: the union is cut along the discs' power diagram
-/// (F. Aurenhammer, "Power diagrams", 1987, from memory), in which each point belongs to the disc of least power. Discs of radius 0
-/// have no share; of equal discs the first has it all. A disc is cut only by those within `shelter_m` of its depth.
+/// (F. Aurenhammer, "Power diagrams", 1987, from memory), in which each point belongs to the disc of least power. Discs of
+/// radius 0 have no share; of equal discs the first has it all. A disc is cut only by those within `shelter_m` of its depth.
 std::vector<double> union_shares(const std::vector<Disc>& discs,
                                  double shelter_m = std::numeric_limits<double>::infinity());
 

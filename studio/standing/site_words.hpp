@@ -28,7 +28,7 @@ std::string print_amount(double number, std::string_view unit, Units units);
 std::string place_words(const AnchorPlace& place, Units units);
 
 /// What a line ends at, and where: "a stake 2.60 m in front, from the left foot", "a dead weight of 20.0 kg 1.20 m to
-/// the left, from the foot", "Gate post, left, at 1.80 m".
+/// the left, from the foot", "Gate post, left, at 1.80 m of height".
 std::string anchor_in_words(const SecuringLine& line, const Area& area, const Piece& piece, Units units);
 
 /// "a base plate tips": what happens where the check with this code fails.

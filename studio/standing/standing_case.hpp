@@ -54,8 +54,8 @@ inline constexpr double most_ballast_kg = 10'000;
 class StandingCase {
  public:
   /// Lines of the piece that do not run (no such tie point…) are left out, as are all of a piece that has no frame; see
-  /// `faults()` for which and why. `loads` are
-  /// those of the piece in this area, where another case of it, with other lines, has them already.
+  /// `faults()` for which and why; those that hold nothing as well, and without a fault. `loads` are those of the piece in
+  /// this area, where another case of it, with other lines, has them already.
   StandingCase(const Event& event, const Area& area, const PlacedPiece& placed, const Piece& piece,
                std::shared_ptr<const PieceLoads> loads = nullptr);
   StandingCase(const StandingCase&) = delete;  // its parts refer to each other

@@ -8,10 +8,10 @@
 #include "sdk/number.hpp"
 #include "sdk/units.hpp"
 #include "studio/model/securing.hpp"
-#include "studio/standing/advice.hpp"
 #include "studio/standing/ballast.hpp"
 #include "studio/standing/piece_standing.hpp"
 #include "studio/standing/site_words.hpp"
+#include "studio/standing/walkway_under.hpp"
 #include "studio/standing/wind.hpp"
 
 namespace quadrille {
@@ -56,6 +56,7 @@ class PieceFindings {
     return sides.front && sides.back;
   }
   void verdict();
+  void leaned_on();
   void securing();
   void anchors();
   bool asks_front_and_back() const {
@@ -74,13 +75,16 @@ class PieceFindings {
 
 /// What may be done about it beside ballast, by what fails first.
 std::string PieceFindings::remedy() const {
+  if (answer_.outdoors && answer_.gust_m_s > beaufort_5_top_m_s)
+    return "Nothing is left up in such a gust: take it down before it comes, or put it where the wind does not reach.";
   const std::string ballast = ballast_in_words(answer_, event_.units);
   if (answer_.hangs)
     return "Hang it at more points or on stronger ones, let it sag more where it spans freely, or leave it out.";
   const std::string& code = answer_.governing.code;
   std::string lines =
-      "Tie its top to the front and to the back; the page Standing, or 'quadrille stand', shows which lines would do.";
-  if (tied_front_and_back()) lines = "The page Standing, or 'quadrille stand', shows which other lines would do.";
+      "Tie its top to the front and to the back; the page Standing, or 'quadrille stand', shows which lines hold it "
+      "best.";
+  if (tied_front_and_back()) lines = "The page Standing, or 'quadrille stand', shows which other lines hold it better.";
   if (code == "lean" || code == "topples" || code == "no-rest" || code == "rod")
     lines += " A thicker rod, a tube or a smaller piece leans less.";
   if (code == "joint") lines += " A thicker rod or longer pieces of it take the bending off the joints.";
@@ -133,15 +137,22 @@ void PieceFindings::verdict() {
             first_to_fail() + ".",
         "Name who watches, or secure it better." + (ballast.empty() ? "" : " " + ballast));
     with_ballast_change();
-  } else if (answer_.verdict == Verdict::watch) {
-    const std::string ballast = ballast_in_words(answer_, event_.units);
-    add(Weight::warning, "leaned-on", "",
-        "It bears a push of " + print_force(answer_.bears_push_n, event_.units) + " at hand height, less than the " +
-            print_force(answer_.push_n, event_.units) + " of somebody who leans on it.",
-        ballast.empty() ? "Add ballast on a wider plate, tie it, or keep people from it."
-                        : ballast + " Or tie it, or keep people from it.");
-    with_ballast_change();
   }
+  leaned_on();
+}
+
+/// Indoors that is what its verdict goes by; outdoors it is told beside what the wind does.
+void PieceFindings::leaned_on() {
+  if (!answer_.push_asked || answer_.bears_push_n >= answer_.push_n) return;
+  if (answer_.verdict != Verdict::watch && answer_.verdict != Verdict::fine) return;
+  const bool decides = !answer_.outdoors && !answer_.forecast_known;
+  const std::string ballast = decides ? ballast_in_words(answer_, event_.units) : std::string();
+  add(decides ? Weight::warning : Weight::note, "leaned-on", "",
+      "It bears a push of " + print_force(answer_.bears_push_n, event_.units) + " at hand height, less than the " +
+          print_force(answer_.push_n, event_.units) + " of somebody who leans on it.",
+      ballast.empty() ? "Add ballast on a wider plate, tie it, or keep people from it."
+                      : ballast + " Or tie it, or keep people from it.");
+  if (decides) with_ballast_change();
 }
 
 /// To which sides lines go that hold anything: an anchor right under its tie point holds to no side.
@@ -154,7 +165,7 @@ PieceFindings::Sides PieceFindings::tied_to() const {
     sides.any = true;
     const Vec3 way = run->to - run->from;
     const double level = way.head<2>().norm();
-    if (level < least * std::abs(way.z())) continue;
+    if (is_steep(*run, least)) continue;
     sides.front = sides.front || way.y() < -0.5 * level;
     sides.back = sides.back || way.y() > 0.5 * level;
   }
@@ -169,9 +180,8 @@ void PieceFindings::securing() {
   if (front && back) return;
   const std::string lacks = front ? "to the back" : back ? "to the front" : "to the front or to the back";
   add(Weight::warning, "not-tied", "lines",
-      any && !front && !back
-          ? "It is tied to the sides alone, which does not keep it upright: no line goes to the front or to the back."
-          : "No line ties it " + lacks + ".",
+      any && !front && !back ? "It is tied to the sides alone: no line goes to the front or to the back."
+                             : "No line ties it " + lacks + ".",
       "Tie its top to anchors in front and behind, no nearer than " +
           print_fixed(100 * Assumptions(event_)["line-level-share"], 0) + " % of its height.");
 }
@@ -188,17 +198,22 @@ void PieceFindings::anchors() {
   for (const SecuringLine& line : placed_.lines) {
     const auto run = run_of(line, placed_, piece_, area_);
     if (!run) continue;
-    const Vec3 way = run->to - run->from;
-    if (way.head<2>().norm() < least * std::abs(way.z()))
+    if (is_steep(*run, least))
       add(Weight::warning, "steep-line", "lines",
           "The line " + line.tie + " to " + anchor_in_words(line, area_, piece_, event_.units) +
               " runs nearly straight down: it pulls the piece down and holds it to no side.",
-          "Move its anchor at least " + print_both(least * std::abs(way.z())) + " away from below its tie point.");
+          "Move its anchor at least " + print_both(least * std::abs(run->to.z() - run->from.z())) +
+              " away from below its tie point.");
     if (const Walkway* const walkway = walkway_under(area_, placed_, run->from, run->to, headroom))
       add(Weight::warning, "line-over-walkway", "lines",
           "The line " + line.tie + " crosses the walkway \"" + (walkway->name.empty() ? walkway->id : walkway->name) +
               "\" lower than " + print_both(headroom) + ", or ends in it.",
           "Move the anchor, or fence the line off.");
+    const std::string ends_at = line.anchor == AnchorKind::structure ? line.structure : std::string();
+    if (const Structure* const hit = structure_in_way(area_, placed_, run->from, run->to, ends_at))
+      add(Weight::warning, "line-through-structure", "lines",
+          "The line " + line.tie + " runs through \"" + (hit->name.empty() ? hit->id : hit->name) + "\".",
+          "Move the anchor to this side of it.");
     if (line.anchor == AnchorKind::stake && is_hard(area_.site.ground))
       add(Weight::problem, "stake-in-hard-ground", "lines",
           "The line " + line.tie + " ends at a stake, and no stake can be driven into this ground.",
@@ -213,17 +228,44 @@ void PieceFindings::anchors() {
   }
 }
 
+/// What a structure holds is reckoned with for each piece by itself.
+void add_shared_structures(const Area& area, const std::vector<PieceStanding>& answers, Findings& findings) {
+  for (const Structure& structure : area.structures) {
+    std::string names;
+    int pieces = 0;
+    for (const auto& placed : area.pieces) {
+      const bool tied = std::ranges::any_of(placed->lines, [&](const SecuringLine& line) {
+        return line.anchor == AnchorKind::structure && line.structure == structure.id;
+      });
+      const auto answer = std::ranges::find(answers, placed->id, &PieceStanding::id);
+      if (!tied || answer == answers.end() || answer->hangs) continue;
+      names += (pieces++ == 0 ? "" : ", ") + (placed->name.empty() ? placed->id : placed->name);
+    }
+    if (pieces < 2 || structure.allowed_by.empty()) continue;
+    findings.push_back({Weight::warning,
+                        "structure-shared",
+                        area.id,
+                        {},
+                        {},
+                        "Several pieces are tied to \"" + (structure.name.empty() ? structure.id : structure.name) +
+                            "\" (" + names + "), and each was reckoned as if it alone pulled there.",
+                        "Ask the site owner whether it bears all of them, or tie each to one of its own."});
+  }
+}
+
 }  // namespace
 
 Findings standing_findings(const Event& event, const BuiltEvent& built, const std::vector<PieceStanding>& answers) {
   Findings findings = assumption_findings(event);
-  for (const auto& area : event.areas)
+  for (const auto& area : event.areas) {
+    add_shared_structures(*area, answers, findings);
     for (const auto& placed : area->pieces) {
       const auto answer = std::ranges::find(answers, placed->id, &PieceStanding::id);
       const auto found = built.find(placed->id);
       if (answer == answers.end() || found == built.end()) continue;
       PieceFindings(event, *area, *placed, found->second->piece, *answer, findings).all();
     }
+  }
   // Once for all of them: each of these tells what a piece bears.
   constexpr std::array<std::string_view, 4> with_limits{"no-forecast", "does-not-stand", "watch", "line-gives-way"};
   const bool tells_limits = std::ranges::any_of(findings, [&](const Finding& finding) {

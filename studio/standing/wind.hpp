@@ -16,8 +16,8 @@ struct BeaufortBand {
   double from_m_s;
 };
 
-/// WMO code table 1100 in its m/s column, as copies have it (the table itself was not opened); the columns in km/h, mph and knots are no conversions of it, so bands are told
-/// apart in m/s only.
+/// WMO code table 1100 in its m/s column, as copies have it (the table itself was not opened); the columns in km/h, mph and
+/// knots are no conversions of it, so bands are told apart in m/s only.
 inline constexpr std::array<BeaufortBand, 13> beaufort_scale{{{0, "calm", 0},
                                                               {1, "light air", 0.3},
                                                               {2, "light breeze", 1.6},

@@ -154,7 +154,7 @@ TEST_CASE("advice in text says where each stake goes, in the event's own lengths
   const Folder folder;
   put_file(folder / "lawn.quadrille", event_with(""));
   const Ran text = quadrille_in(folder, {"stand", folder / "lawn.quadrille"});
-  for (const char* words : {"tie front-1 to a stake ", "\" in front", ", from the left foot", "gust"})
+  for (const char* words : {"tie front-1 (crown, to the front) to a stake ", "cord: Nylon cord", "\" in front", ", from the left foot", "gust"})
     CHECK_MESSAGE(text.out.find(words) != std::string::npos, words);
   // Once, below everything.
   const std::string aid = "A planning aid, not an engineering certificate";

@@ -58,13 +58,13 @@ TEST_CASE("advice for all pieces at once is that for each alone, and its limits 
   for (std::size_t i = 0; i < 3; ++i) {
     const PlacedPiece& placed = *area.pieces[i];
     const Piece& piece = built.at(placed.id)->piece;
-    const auto alone = best_lines(event, area, placed, piece, 9, answers[i].limit_gust_m_s);
+    const auto alone = advise(event, area, placed, piece, answers[i]);
     REQUIRE(alone.size() == all[i].size());
     REQUIRE_FALSE(alone.empty());
     for (std::size_t k = 0; k < alone.size(); ++k) {
       CHECK(alone[k].lines == all[i][k].lines);
       CHECK(alone[k].limit_gust_m_s == all[i][k].limit_gust_m_s);
-      CHECK(alone[k].limit_gust_m_s > answers[i].limit_gust_m_s);
+      CHECK(alone[k].limit_gust_m_s > 1.05 * answers[i].limit_gust_m_s);
       const Piece loaded = with_ballast(piece, alone[k].ballast_kg.value_or(0));
       CHECK(limit_of(loaded, alone[k].lines, area) == alone[k].limit_gust_m_s);
     }
@@ -124,7 +124,8 @@ TEST_CASE("of a few structures the pair is advised that is the best of all pairs
   const auto advised = best_lines(event, area, placed, column, 9);
   REQUIRE_FALSE(advised.empty());
   REQUIRE(advised[0].lines.size() == 2);
-  MESSAGE("best of ", all.size() * (all.size() - 1) / 2, " pairs: ", best, " m/s; advised: ", advised[0].limit_gust_m_s);
+  MESSAGE("best of ", all.size() * (all.size() - 1) / 2, " pairs: ", best,
+          " m/s; advised: ", advised[0].limit_gust_m_s);
   CHECK(advised[0].limit_gust_m_s >= best / 1.02);
   for (const SecuringLine& line : advised[0].lines) {
     CHECK(line.anchor == AnchorKind::structure);
@@ -146,11 +147,12 @@ TEST_CASE("no lines drawn at random of those the site allows bear plainly more t
       const AnchorSpots spots(area, placed, piece, Assumptions(event));
       const std::vector<LineChoice> all = spots.all();
       const auto advised = best_lines(event, area, placed, piece, 0);
-      REQUIRE(advised.size() == 3);
+      REQUIRE(advised.size() >= 2);
       Random random(2026);
       for (const LineAdvice& advice : advised) {
         const std::size_t count = advice.lines.size();
-        MESSAGE(std::string(type), std::string(blocked ? " behind a walkway: " : " in the open: "), advice.words, ": ", advice.limit_gust_m_s);
+        MESSAGE(std::string(type), std::string(blocked ? " behind a walkway: " : " in the open: "), advice.words, ": ",
+                advice.limit_gust_m_s);
         double most = 0;
         for (int draw = 0; draw < (sanitized ? 6 : 300); ++draw) {
           std::vector<LineChoice> choices;
@@ -167,6 +169,154 @@ TEST_CASE("no lines drawn at random of those the site allows bear plainly more t
         CHECK(most == 0);
       }
     }
+}
+
+TEST_CASE("dead weights were advised that were heavy for nothing, or too light: each is as heavy as is of use") {
+  // They were weighed for a gust in which the piece fails however it is tied: 95 kg where 20 kg let it bear as much.
+  // Property: a weight that is two steps of 5 kg lighter lets it bear less, and the heaviest of all no more.
+  const Event event;
+  const Area area = lawn(Ground::concrete);
+  for (const char* type : {"column", "arch"}) {
+    ValueMap values{{"ballast", mass_of(15)}};
+    if (std::string_view(type) == "arch") values["rod-diameter"] = length_of(0.012);
+    const Piece piece = built_of(type, values);
+    const PlacedPiece placed = placed_with({});
+    const auto advised = best_lines(event, area, placed, piece, 12);
+    REQUIRE_FALSE(advised.empty());
+    for (const LineAdvice& advice : advised) {
+      CAPTURE(advice.words);
+      CHECK(advice.reaches == Reaching::less);  // nothing is left up in such a gust
+      const Piece loaded = with_ballast(piece, advice.ballast_kg.value_or(0));
+      std::vector<SecuringLine> heaviest = advice.lines;
+      for (SecuringLine& line : heaviest) line.mass_kg = 100;
+      CHECK(limit_of(loaded, heaviest, area) == doctest::Approx(advice.limit_gust_m_s).epsilon(0.011));
+      std::vector<SecuringLine> lighter = advice.lines;
+      const auto heavy = std::ranges::max_element(lighter, {}, &SecuringLine::mass_kg);
+      REQUIRE(heavy->mass_kg > 5);
+      heavy->mass_kg -= 10;
+      CHECK(limit_of(loaded, lighter, area) < advice.limit_gust_m_s);
+    }
+  }
+}
+
+TEST_CASE("without a forecast the advice said fine; and nobody can say how heavy a dead weight must be") {
+  const Event event;
+  const Piece column = built_of("column", {});
+  const PlacedPiece placed = placed_with({});
+  const auto advised = best_lines(event, lawn(), placed, column, 0);
+  REQUIRE_FALSE(advised.empty());
+  for (const LineAdvice& advice : advised) CHECK(advice.reaches == Reaching::less);
+  CHECK(best_lines(event, lawn(Ground::concrete), placed, column, 0).empty());
+}
+
+TEST_CASE("lines were advised with ballast that did all the work: with lines it bears or reaches more than by that") {
+  const Event event;
+  const Area area = lawn();
+  const Piece column = built_of("column", {{"height", length_of(2.4)}, {"ballast", mass_of(10)}});
+  const PlacedPiece placed = placed_with({});
+  bool any = false;
+  for (const LineAdvice& advice : best_lines(event, area, placed, column, 8)) {
+    if (!advice.ballast_kg) continue;
+    any = true;
+    CAPTURE(advice.words);
+    CHECK(limit_of(with_ballast(column, *advice.ballast_kg), {}) < advice.limit_gust_m_s);
+    // And no more of it is asked for than it takes: a tenth less reaches less.
+    const Piece lighter = with_ballast(column, 0.9 * *advice.ballast_kg);
+    CHECK(action_level_m_s(limit_of(lighter, advice.lines), advice.reaches == Reaching::fine ? 0.6 : 0.8, 0.8) < 8);
+  }
+  CHECK(any);
+}
+
+TEST_CASE("a fourth line was advised that did nothing: more lines are told where they do more") {
+  Event event;
+  Area area = lawn();
+  area.walkways.push_back({"w1", "way", -10, -3, 20, 2.4, {}});
+  const Piece column = built_of("column", {{"height", length_of(2.4)}, {"ballast", mass_of(10)}});
+  const auto advised = best_lines(event, area, placed_with({}), column, 8);
+  REQUIRE(advised.size() >= 2);
+  for (std::size_t i = 1; i < advised.size(); ++i) {
+    const LineAdvice &more = advised[i], &fewer = advised[i - 1];
+    CAPTURE(more.words);
+    CHECK(more.lines.size() > fewer.lines.size());
+    CHECK(more.reaches >= fewer.reaches);
+    CHECK((more.reaches > fewer.reaches || more.limit_gust_m_s > 1.02 * fewer.limit_gust_m_s ||
+           more.ballast_kg.value_or(10) < fewer.ballast_kg.value_or(10)));
+  }
+}
+
+TEST_CASE("no line is offered that would be found steep: a low post right before the piece holds it to no side") {
+  const Event event;
+  Area area = lawn();
+  Structure post;
+  post.id = post.name = "s1";
+  post.y_m = -0.5, post.height_m = 0.5, post.allowed_by = "the owner";
+  area.structures.push_back(post);
+  const Piece column = built_of("column", {{"height", length_of(2.4)}});
+  const PlacedPiece placed = placed_with({});
+  const auto offers_post = [&] {
+    const auto all = AnchorSpots(area, placed, column, Assumptions(event)).all();
+    return std::ranges::any_of(all, [](const LineChoice& choice) { return choice.structure.has_value(); });
+  };
+  CHECK_FALSE(offers_post());
+  area.structures[0].height_m = 2;  // the same post, as high as the tie point nearly
+  CHECK(offers_post());
+}
+
+TEST_CASE("lines were advised through a wall: now they end before it, go over it, or to it") {
+  const Event event;
+  Area area = lawn();
+  Structure wall;
+  wall.id = wall.name = "s1";
+  wall.y_m = 1, wall.height_m = 2.6, wall.width_m = 30, wall.depth_m = 0.2;
+  area.structures.push_back(wall);
+  const Piece column = built_of("column", {{"height", length_of(2.4)}});
+  PlacedPiece placed = placed_with({});
+  const auto behind_wall = [&] {
+    int many = 0;
+    const AnchorSpots spots(area, placed, column, Assumptions(event));
+    for (const LineChoice& choice : spots.all()) many += spots.line(choice)->y_m > 0.9 ? 1 : 0;
+    return many;
+  };
+  CHECK(behind_wall() == 0);
+  area.structures[0].height_m = 0.3;  // by hand: a line from 2.3 m to a stake 2.2 m off is 1.25 m high over it
+  CHECK(behind_wall() > 0);
+  area.structures[0].height_m = 2.6;
+  placed.y_m = 1;  // it stands in the doorway
+  CHECK(behind_wall() > 0);
+  // By hand, in the area's frame: from (0, 0, 2) to (0, 3, 0) the wall's faces at 0.9 and 1.1 are met at 1.4 and 1.27 m.
+  placed.y_m = 0;
+  area.structures[0].height_m = 1.2;
+  CHECK(structure_in_way(area, placed, {0, 0, 2}, {0, 3, 0}, "") == nullptr);
+  area.structures[0].height_m = 1.3;
+  CHECK(structure_in_way(area, placed, {0, 0, 2}, {0, 3, 0}, "") == &area.structures[0]);
+  CHECK(structure_in_way(area, placed, {0, 0, 2}, {0, 3, 0}, "s1") == nullptr);
+  area.structures[0].kind = StructureKind::beam;
+  CHECK(structure_in_way(area, placed, {0, 0, 2}, {0, 3, 0}, "") == nullptr);
+  area.structures[0].kind = StructureKind::wall;
+  area.structures[0].width_m.reset(), area.structures[0].depth_m.reset();
+  CHECK(structure_in_way(area, placed, {0, 0, 2}, {0, 3, 0}, "") == nullptr);
+}
+
+TEST_CASE("advice tells all that it takes to rig it, and what becomes of the piece") {
+  const Area area = lawn();
+  const Piece column = built_of("column", {});
+  LineAdvice advice{{stake("front-1", -1, -1.7), stake("front-1", 1, -1.7), stake("back-1", 0, 2)}, 8, "3 lines", 17.2};
+  CHECK(
+      advice_in_words(advice, area, column, Units::metric) ==
+      "3 lines; tie front-1 (top, to the front) to a stake 1.70 m in front, 1.00 m to the left, from the foot; front-1 "
+      "to a stake 1.70 m in front, 1.00 m to the right, from the foot; back-1 (top, to the back) to a stake 2.00 m "
+      "behind, from the foot; with 18 kg of ballast on each foot; cord: Nylon cord, 4 mm, 550 lb");
+  CHECK(reaching_in_words(advice, 9) == "which is not enough for that gust");
+  CHECK(reaching_in_words(advice, 7.5) == "and is to be taken down before that gust");  // at 0.8 · 8 m/s = 6.4 m/s
+  PieceStanding answer;
+  answer.outdoors = answer.forecast_known = true;
+  answer.checks = {StandingCheck()};
+  answer.verdict = Verdict::watch;
+  CHECK(no_advice_in_words(answer) == "No lines that the site allows make it fine in that gust.");
+  answer.verdict = Verdict::fine;
+  CHECK(no_advice_in_words(answer).empty());
+  advice.reaches = Reaching::watched;
+  CHECK(reaching_in_words(advice, 6) == "and stays up in that gust, watched");
 }
 
 TEST_CASE("lines leave the piece on their own side, and mirror each other") {

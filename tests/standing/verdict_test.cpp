@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include "studio/standing/ballast.hpp"
 #include "studio/standing/dead_load.hpp"
@@ -28,16 +29,23 @@ const StandingCheck& check_of(const std::vector<StandingCheck>& checks, std::str
   return *found;
 }
 
-bool finds(const Area& area, const PlacedPiece& placed, const Piece& piece, std::string_view code) {
+/// The findings about pieces that are built alike.
+Findings found_of(Area area, const std::vector<PlacedPiece>& pieces, const Piece& piece, bool what_if = false) {
   Event event;
-  Area with = area;
-  with.pieces.push_back(Shared<PlacedPiece>(placed));
-  event.areas.push_back(Shared<Area>(with));
   BuiltPiece built;
   built.status = Status::ok;
   built.piece = piece;
-  const BuiltEvent all{{placed.id, std::make_shared<const BuiltPiece>(built)}};
-  const Findings findings = standing_findings(event, all, stand_all(event, all, {{}, false}));
+  BuiltEvent all;
+  for (const PlacedPiece& placed : pieces) {
+    area.pieces.push_back(Shared<PlacedPiece>(placed));
+    all[placed.id] = std::make_shared<const BuiltPiece>(built);
+  }
+  event.areas.push_back(Shared<Area>(area));
+  return standing_findings(event, all, stand_all(event, all, {{}, what_if}));
+}
+
+bool finds(const Area& area, const PlacedPiece& placed, const Piece& piece, std::string_view code) {
+  const Findings findings = found_of(area, {placed}, piece);
   return std::ranges::find(findings, code, &Finding::code) != findings.end();
 }
 
@@ -101,6 +109,91 @@ TEST_CASE("a structure that nobody has allowed was counted in full: now it holds
   for (Structure& structure : area.structures) structure.allowed_by = "the gardener";
   CHECK(stand(event, area, tied, arch, {{}, false}).limit_gust_m_s > 1.5 * bare);
   CHECK_FALSE(finds(area, tied, arch, "not-allowed"));
+}
+
+/// A post in front to the left and one behind, both allowed.
+Area with_posts() {
+  Area area = lawn();
+  for (const auto& [id, x, y] : {std::tuple{"s1", -1.5, -1.5}, std::tuple{"s2", 0.0, 2.0}}) {
+    Structure post;
+    post.id = post.name = id;
+    post.x_m = x, post.y_m = y, post.height_m = 2, post.allowed_by = "the owner";
+    area.structures.push_back(post);
+  }
+  return area;
+}
+
+SecuringLine to_post(const char* tie, const char* post) {
+  SecuringLine line = stake(tie, 0, 0);
+  line.anchor = AnchorKind::structure;
+  line.structure = post;
+  line.height_m = 1;
+  return line;
+}
+
+TEST_CASE("two lines at one post were each held by all that it holds: now it must hold both together") {
+  const Event event;
+  const Area area = with_posts();
+  const Piece column = built_of("column", {{"ballast", mass_of(40)}});
+  const PlacedPiece tied = tied_with({to_post("front-1", "s1"), to_post("side-1", "s1"), to_post("back-1", "s2")});
+  StandingCase its(event, area, tied, column);
+  const WindAnswer answer = its.in_wind(6, 45);  // from the front on the left: both pull
+  REQUIRE(answer.stands);
+  const auto& cables = answer.state.cables;
+  REQUIRE(cables.size() == 3);
+  REQUIRE(cables[0].tension_n > 1);
+  REQUIRE(cables[1].tension_n > 1);
+  const double together = (cables[0].pull_on_from + cables[1].pull_on_from).norm();
+  REQUIRE(together > cables[2].tension_n);
+  CHECK(check_of(answer.checks, "anchor").value == doctest::Approx(together));
+  CHECK(together > 1.5 * std::max(cables[0].tension_n, cables[1].tension_n));
+}
+
+TEST_CASE("a line that runs through a wall is told") {
+  Area area = with_posts();
+  const Piece column = built_of("column", {});
+  const PlacedPiece tied = tied_with({stake("front-1", 0, -2), stake("back-1", 0, 2)});
+  CHECK_FALSE(finds(area, tied, column, "line-through-structure"));
+  Structure wall;
+  wall.id = "w";
+  wall.y_m = 1, wall.height_m = 3, wall.width_m = 4;
+  area.structures.push_back(wall);
+  CHECK(finds(area, tied, column, "line-through-structure"));
+}
+
+TEST_CASE("two pieces at one post were each reckoned alone, and nobody was told") {
+  Area area = with_posts();
+  area.site.gust_m_s = 2;
+  const Piece column = built_of("column", {});
+  PlacedPiece one = tied_with({to_post("front-1", "s1"), to_post("back-1", "s2")}), other = one;
+  other.id = "p2", other.name = "Other";
+  other.lines = {to_post("front-1", "s1")};
+  const Findings findings = found_of(area, {one, other}, column);
+  const auto shared = std::ranges::find(findings, "structure-shared", &Finding::code);
+  REQUIRE(shared != findings.end());
+  CHECK(shared->text.find("\"s1\" (Piece, Other)") != std::string::npos);
+  CHECK(std::ranges::count(findings, "structure-shared", &Finding::code) == 1);  // one piece alone is at the other post
+  CHECK_FALSE(finds(area, one, column, "structure-shared"));
+}
+
+TEST_CASE(
+    "lines were promised for a gust in which nothing is left up; and a piece that a push tips was fine in silence") {
+  Area area = lawn();
+  area.site.gust_m_s = 12;  // 10.56 m/s is the top of Beaufort 5
+  const Piece column = built_of("column", {});
+  const auto found = [&](std::string_view code) {
+    const Findings findings = found_of(area, {tied_with({})}, column, true);
+    const auto finding = std::ranges::find(findings, code, &Finding::code);
+    return finding == findings.end() ? Finding{} : *finding;
+  };
+  CHECK(found("does-not-stand").remedy.find("take it down before it comes") != std::string::npos);
+  CHECK(found("does-not-stand").remedy.find("quadrille stand") == std::string::npos);
+  area.site.gust_m_s = 1;
+  const PieceStanding answer = stand(Event(), area, tied_with({}), column);
+  REQUIRE(answer.verdict == Verdict::fine);
+  REQUIRE(answer.bears_push_n < answer.push_n);
+  CHECK(found("leaned-on").text.find("who leans on it") != std::string::npos);
+  CHECK(found("leaned-on").weight == Weight::note);
 }
 
 TEST_CASE("a foot set into concrete was fine: nothing can be set into hard ground") {

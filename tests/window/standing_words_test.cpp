@@ -77,12 +77,20 @@ TEST_CASE("lines that are alike are said once, and what would make it stand is s
   report.standing.without = {{"side-1 to stake", 3}, {"side-1 to stake", 3}, {"front-1 to stake", 2}};
   CHECK(standing_text(report, Units::metric).find("being tried") != std::string::npos);
   report.advised = true;
-  report.advice = {{{}, 8, "2 lines: one to the front, one to the back"}, {{}, 10, "3 lines: splayed"}};
+  report.advice = {{{}, 8, "2 lines: one to the front, one to the back"},
+                   {{}, 10, "3 lines: splayed"},
+                   {{}, 12, "4 lines: splayed", 30.2, Reaching::watched}};
   const std::string text = standing_text(report, Units::metric);
   const auto says = [&](const char* words) { return text.find(words) != std::string::npos; };
   CHECK(says("each foot needs 30.0 kg of ballast"));
-  CHECK(says("With 2 lines: one to the front, one to the back: it bears 29 km/h, Beaufort 5, short of the forecast."));
-  CHECK(says("With 3 lines: splayed: it bears 36 km/h, Beaufort 5, the forecast."));
+  CHECK(
+      says("With 2 lines: one to the front, one to the back: it bears 29 km/h, Beaufort 5, which is not enough "
+           "for that gust."));
+  // What bears the forecast by a hair is taken down long before it.
+  CHECK(says("With 3 lines: splayed: it bears 36 km/h, Beaufort 5, and is to be taken down before that gust."));
+  CHECK(
+      says("With 4 lines: splayed, and 31 kg of ballast on each foot: it bears 43 km/h, Beaufort 6, and stays up in "
+           "that gust, watched."));
   CHECK(says("If the line side-1 to stake is lost, it bears 11 km/h, Beaufort 2. (2 lines alike.)"));
   CHECK(says("If the line front-1 to stake is lost, it bears 7 km/h, Beaufort 2."));
 }

@@ -71,8 +71,7 @@ PieceStanding reckoned(const Study& study, const Subject& subject) {
 
 std::vector<LineAdvice> advised(const Study& study, const Subject& subject, const PieceStanding& standing) {
   try {
-    return best_lines(study.event, *subject.area, *subject.placed, subject.built->piece, standing.gust_m_s,
-                      standing.limit_gust_m_s);
+    return advise(study.event, *subject.area, *subject.placed, subject.built->piece, standing);
   } catch (const std::exception&) {
     return {};  // the piece's own answer stands; of lines there is nothing to say
   }

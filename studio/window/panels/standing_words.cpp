@@ -5,6 +5,7 @@
 
 #include "sdk/number.hpp"
 #include "studio/model/lengths.hpp"
+#include "studio/standing/site_words.hpp"
 #include "studio/standing/wind.hpp"
 
 namespace quadrille {
@@ -73,10 +74,14 @@ void say_what_would_do(const StandingReport& report, Units units, std::string& t
     text += "Lines that would hold it are being tried…\n";
     return;
   }
-  if (report.advice.empty()) text += "No lines that the site allows would make it bear more.\n";
+  if (const std::string none = no_advice_in_words(standing); report.advice.empty() && !none.empty())
+    text += none + "\n";
   for (const LineAdvice& advice : report.advice)
-    text += "With " + advice.words + ": it bears " + gust_words(advice.limit_gust_m_s, units) +
-            (advice.limit_gust_m_s >= standing.gust_m_s ? ", the forecast.\n" : ", short of the forecast.\n");
+    text += "With " + advice.words +
+            (advice.ballast_kg ? ", and " + print_mass_needed(*advice.ballast_kg, units, 0) + " of ballast on each foot"
+                               : std::string()) +
+            ": it bears " + gust_words(advice.limit_gust_m_s, units) + ", " +
+            reaching_in_words(advice, standing.gust_m_s) + ".\n";
 }
 
 /// Alike lines that leave alike limits are said once.
