@@ -13,6 +13,7 @@
 #include "studio/standing/gust_limit.hpp"
 #include "studio/standing/line_search.hpp"
 #include "studio/standing/share_out.hpp"
+#include "studio/standing/sides_tied.hpp"
 
 namespace quadrille {
 namespace {
@@ -76,6 +77,7 @@ class Advisor {
                                    const Beginnings& from) const {
     double expected_deg = wind_directions().front();
     const TryLines tried = [&](std::vector<SecuringLine> lines, double above) -> std::optional<TriedLines> {
+      if (!ties_as_asked(lines)) return std::nullopt;
       PlacedPiece so_tied = placed_;
       so_tied.lines = std::move(lines);
       for (SecuringLine& line : so_tied.lines)
@@ -87,6 +89,13 @@ class Advisor {
       return TriedLines{std::move(so_tied.lines), limit.gust_m_s};
     };
     return best_lines_of(count, spots_, built_, above_m_s, tried, from);
+  }
+
+  /// Whether the lines go where the piece type wants them: what bears in the reckoning alone is not advised.
+  bool ties_as_asked(const std::vector<SecuringLine>& lines) const {
+    if (!asks_front_and_back(built_)) return true;
+    const SidesTied sides = sides_tied(lines, placed_, built_, area_, figures_["line-level-share"]);
+    return sides.front && sides.back;
   }
 
   LineAdvice advised_on(const Piece& piece, const TriedLines& found, double above_m_s) const {

@@ -27,9 +27,10 @@ struct LineAdvice {
 /// For two, three and four lines the set with the highest limit gust; fewer entries where the site allows none of that
 /// number, or none that bears more than `above_m_s`, or where fewer lines do as well by a twentieth. Lines go from the
 /// piece's tie points to stakes in soft ground, to dead weights of at most 100 kg on hard ground, or to structures the site
-/// owner has allowed; none ends in a walkway, crosses one below headroom, or runs through a structure. The weights told are as heavy as it takes for the
-/// piece to be fine in `gust_m_s`, or for all that it bears with such lines where that is less, in steps of 5 kg; none are
-/// advised where `gust_m_s` is 0, since nobody can say how heavy they must be. Found by best_lines_of() among the choices of
+/// owner has allowed; none ends in a walkway, crosses one below headroom, or runs through a structure; and where the piece
+/// type asks for that, some go to the front and some to the back. The weights told are as heavy as it takes for the piece to
+/// be fine in `gust_m_s`, or for all that it bears with such lines where that is less, in steps of 5 kg; none are advised
+/// where `gust_m_s` is 0, since nobody can say how heavy they must be. Found by best_lines_of() among the choices of
 /// AnchorSpots; where they do not reach what can be reached in that gust, also with as much more ballast as helps and its
 /// plates have room for, if it bears more so than by that ballast alone. On the calling thread.
 std::vector<LineAdvice> best_lines(const Event& event, const Area& area, const PlacedPiece& placed, const Piece& built,

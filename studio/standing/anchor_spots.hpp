@@ -30,8 +30,8 @@ struct LineChoice {
 
 /// Lines leave a front tie forwards, a back tie backwards, a tie at a side outwards, so that none goes through the piece.
 /// Stakes are for soft ground and dead weights for hard; structures count where the owner has allowed them, from 0.3 m to
-/// three times the height of the tie away. No line is steep, ends in a walkway or crosses one below headroom, or runs through a
-/// structure. The area, the piece and its place outlive this.
+/// three times the height of the tie away. No line is steep, ends in a walkway or crosses one below headroom, or runs
+/// through a structure. The area, the piece and its place outlive this.
 class AnchorSpots {
  public:
   AnchorSpots(const Area& area, const PlacedPiece& placed, const Piece& built, const Assumptions& figures);

@@ -97,8 +97,8 @@ std::vector<PieceStanding> stand_all(const Event& event, const BuiltEvent& built
 
 /// What the answers mean for the event: problems where a piece does not stand in its forecast, where a forecast is missing
 /// or nothing can hold in the ground; warnings to watch it, about lines that are not counted on, steep lines, walkways under
-/// lines, structures that lines run through or that several pieces share; notes about who leans on it. Where a limit is told, the last one is a note
-/// that it is a planning aid.
+/// lines, structures that lines run through or that several pieces share; notes about who leans on it. Where a limit is
+/// told, the last one is a note that it is a planning aid.
 Findings standing_findings(const Event& event, const BuiltEvent& built, const std::vector<PieceStanding>& answers);
 
 /// The action level [m/s] for a share of the limit. Nothing is left up above Beaufort 5: a limit counts up to the one whose

@@ -10,6 +10,7 @@
 #include "studio/model/securing.hpp"
 #include "studio/standing/ballast.hpp"
 #include "studio/standing/piece_standing.hpp"
+#include "studio/standing/sides_tied.hpp"
 #include "studio/standing/site_words.hpp"
 #include "studio/standing/walkway_under.hpp"
 #include "studio/standing/wind.hpp"
@@ -44,27 +45,18 @@ class PieceFindings {
   }
   /// What was added last is mended by ballast, where that is known.
   void with_ballast_change() { findings_.back().change = ballast_change(answer_, event_.units); }
-  struct Sides {
-    bool front = false, back = false, any = false;
-  };
   std::string remedy() const;
   std::string first_to_fail() const;
   std::string what_fails() const;
-  Sides tied_to() const;
+  SidesTied tied_to() const;
   bool tied_front_and_back() const {
-    const Sides sides = tied_to();
+    const SidesTied sides = tied_to();
     return sides.front && sides.back;
   }
   void verdict();
   void leaned_on();
   void securing();
   void anchors();
-  bool asks_front_and_back() const {
-    return std::ranges::any_of(piece_.anchoring, [&](const AnchoringRule& rule) {
-      return rule.requirement == Requirement::front_and_back && rule.when == When::outdoors;
-    });
-  }
-
   const Event& event_;
   const Area& area_;
   const PlacedPiece& placed_;
@@ -155,27 +147,14 @@ void PieceFindings::leaned_on() {
   if (decides) with_ballast_change();
 }
 
-/// To which sides lines go that hold anything: an anchor right under its tie point holds to no side.
-PieceFindings::Sides PieceFindings::tied_to() const {
-  const double least = Assumptions(event_)["line-level-share"];
-  Sides sides;
-  for (const SecuringLine& line : placed_.lines) {
-    const auto run = run_of(line, placed_, piece_, area_);
-    if (!run || holds_nothing(line, area_)) continue;
-    sides.any = true;
-    const Vec3 way = run->to - run->from;
-    const double level = way.head<2>().norm();
-    if (is_steep(*run, least)) continue;
-    sides.front = sides.front || way.y() < -0.5 * level;
-    sides.back = sides.back || way.y() > 0.5 * level;
-  }
-  return sides;
+SidesTied PieceFindings::tied_to() const {
+  return sides_tied(placed_.lines, placed_, piece_, area_, Assumptions(event_)["line-level-share"]);
 }
 
 /// Outdoors a piece wants lines to the front and to the back; by the sides alone nothing is held upright. What hangs is
 /// held by what carries it: the checklist asks for that.
 void PieceFindings::securing() {
-  if (!answer_.outdoors || answer_.hangs || !asks_front_and_back()) return;
+  if (!answer_.outdoors || answer_.hangs || !asks_front_and_back(piece_)) return;
   const auto [front, back, any] = tied_to();
   if (front && back) return;
   const std::string lacks = front ? "to the back" : back ? "to the front" : "to the front or to the back";
