@@ -10,12 +10,13 @@
 #include "studio/window/panels/row_editor.hpp"
 #include "studio/window/toolkit/accessible_name.hpp"
 #include "studio/window/toolkit/flag_box.hpp"
+#include "studio/window/toolkit/wheel.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
 namespace {
 
-constexpr int label_width = 128, unit_width = 26, usual_side = 26, edge = 10;  // [DIP]
+constexpr int label_width = 140, unit_width = 26, usual_side = 26, edge = 10;  // [DIP]
 
 /// What it does; its range, what is usual, and what it waits for.
 wxString help_of(const Field& field) {
@@ -28,7 +29,7 @@ wxString help_of(const Field& field) {
 
 }  // namespace
 
-FormRow::FormRow(wxWindow* parent, wxSizer& rows, const Field& field, FormRowAnswers answers)
+FormRow::FormRow(wxScrolledWindow* parent, wxSizer& rows, const Field& field, FormRowAnswers answers)
     : key_(field.parameter.key), kind_(field.parameter.kind), answers_(std::move(answers)) {
   label_ =
       new wxStaticText(parent, wxID_ANY, wxControl::EscapeMnemonics(shown(field.parameter.label)), wxDefaultPosition,
@@ -44,8 +45,9 @@ FormRow::FormRow(wxWindow* parent, wxSizer& rows, const Field& field, FormRowAns
   fault_->Hide();
   auto* line = new wxBoxSizer(wxHORIZONTAL);
   line->Add(label_, wxSizerFlags().CentreVertical());
-  line->Add(input_, wxSizerFlags(1).CentreVertical());
+  line->Add(input_, wxSizerFlags(1).CentreVertical().ReserveSpaceEvenIfHidden());
   line->Add(unit_, wxSizerFlags().CentreVertical().Border(wxLEFT, parent->FromDIP(4)));
+  unit_->Show(kind_ != Kind::choice);  // which has none, and long words of its own
   line->Add(usual_, wxSizerFlags().CentreVertical().ReserveSpaceEvenIfHidden());
   rows.AddSpacer(parent->FromDIP(4));
   rows.Add(line, wxSizerFlags().Expand().Border(wxLEFT | wxRIGHT, parent->FromDIP(edge)));
@@ -56,10 +58,11 @@ FormRow::FormRow(wxWindow* parent, wxSizer& rows, const Field& field, FormRowAns
     tell_help_of(window);
 }
 
-wxWindow* FormRow::make_input(wxWindow* parent, const Field& field) {
+wxWindow* FormRow::make_input(wxScrolledWindow* parent, const Field& field) {
   if (kind_ == Kind::choice) {
     auto* choice = new wxChoice(parent, wxID_ANY);
     for (const Choice& one : field.parameter.choices) choice->Append(shown(one.label));
+    leave_wheel_to(parent, choice);
     choice->Bind(wxEVT_CHOICE,
                  [this, choice, real = static_cast<int>(field.parameter.choices.size())](wxCommandEvent&) {
                    if (telling_ && choice->GetSelection() < real) commit(text_of(choice->GetStringSelection()));
@@ -139,6 +142,8 @@ void FormRow::fill(const Field& field, const FormContent& content, const std::ve
   const bool lists = list_ && enabled && field.value;
   if (list_ && lists) list_->show(field.parameter, *field.value, content.form.units);
   if (list_ && list_->IsShown() != lists) list_->Show(lists), answers_.grown();
+  // Beside the whole list the same as one text would only be in the way, and in metres always.
+  if (list_) input_->Show(!lists || !list_->is_whole());
   if (pattern_) {
     const bool rows = enabled && !field.various;
     const auto grid = grid_of(field.text, content.places);
