@@ -17,10 +17,12 @@ namespace quadrille {
 namespace {
 
 constexpr int label_width = 140, unit_width = 26, usual_side = 26, edge = 10;  // [DIP]
+constexpr int surely_shown = 96;  // [DIP], so much of what is chosen, in the narrowest form that there is at first
 
-/// What it does; its range, what is usual, and what it waits for.
+/// What it does; what is chosen, which may be too long for its field; its range, what is usual, and what it waits for.
 wxString help_of(const Field& field) {
-  std::string help = field.parameter.label + ": " + field.help;
+  const bool chosen = field.parameter.kind == Kind::choice && !field.various;
+  std::string help = field.parameter.label + ": " + (chosen ? field.text + ". " : std::string()) + field.help;
   if (!field.range.empty()) help += " From " + field.range + ".";
   if (!field.standard.empty()) help += " Usually " + field.standard + ".";
   if (!field.applies && !field.waits_for.empty()) help += " It matters when " + field.waits_for + ".";
@@ -125,6 +127,8 @@ void FormRow::fill(const Field& field, const FormContent& content, const std::ve
     if (field.various && choice->GetCount() == real) choice->Append("various");
     if (!field.various && choice->GetCount() > real) choice->Delete(real);
     choice->SetSelection(field.various ? static_cast<int>(real) : choice->FindString(text, true));
+    const bool may_be_cut = choice->GetTextExtent(text).x > choice->FromDIP(surely_shown);
+    choice->SetToolTip(may_be_cut && !field.various ? text : wxString());
   } else if (auto* box = dynamic_cast<wxCheckBox*>(input_)) {
     shown_flag_ = field.various ? std::nullopt : std::optional(field.text == "yes");
     show_flag(*box, shown_flag_);
