@@ -148,7 +148,12 @@ std::string amount_text(FactKind kind, std::optional<double> amount, Units units
   if (kind == FactKind::length && units == Units::feet) return print_feet_inches(*amount);
   const FactUnit unit = unit_of(kind, units);
   const double shown = *amount / unit.base_per_unit + offset_of(kind, units);
-  if (kind == FactKind::length || kind == FactKind::way) return print_significant(shown, 6);
+  if (kind == FactKind::length || kind == FactKind::way) {
+    // In full where six digits do: 38.25 km; else as exact as anybody measures: 13.67 mi.
+    const std::string text = print_significant(shown, 6);
+    const auto back = read_sum(text, measure_of(kind), unit.name);
+    return back && std::abs(*back - *amount) <= 1e-9 * std::max(1.0, *amount) ? text : print_significant(shown, 4);
+  }
   return print_short(shown, kind == FactKind::share ? 4 : 1);
 }
 

@@ -36,9 +36,10 @@ ValueText number_text(const Parameter& parameter, double number, const FieldUnit
     const std::string feet = print_feet_inches(number);
     return {feet, reads_as(parameter, unit, feet, number)};
   }
-  constexpr int digits = 6;
-  const std::string text = print_significant(number / unit.base_per_unit, digits);
-  return {text, reads_as(parameter, unit, text, number)};
+  constexpr int most_digits = 6, rounded_digits = 4;
+  const std::string text = print_significant(number / unit.base_per_unit, most_digits);
+  if (reads_as(parameter, unit, text, number)) return {text, true};
+  return {print_significant(number / unit.base_per_unit, rounded_digits), false};
 }
 
 std::string with_unit(const std::string& text, const FieldUnit& unit) {
@@ -138,9 +139,10 @@ std::string typing_help(const Parameter& parameter, Units units) {
     case Kind::rows:
       return "One word of slot letters per cluster, such as AABB ABBA.";
     case Kind::path:
-      return "Points x y z in metres, or with their units, and ';' between points.";
+      return "Insert adds a row, Ctrl+Del removes one. As one text: points x y z in metres or with units, "
+             "and ';' between points.";
     case Kind::mix:
-      return "Size, inflated diameter and share, and ';' between entries: 11in 0.28m 60%; 5in 0.12m 40%.";
+      return "Insert adds a row, Ctrl+Del removes one. As one text: 11in 0.28m 60%; 5in 0.12m 40%.";
     default:
       return {};
   }

@@ -32,7 +32,7 @@ struct ValueText {
 };
 
 /// In the field's unit, which stands beside it and is not repeated (feet and inches bear their marks). A number is written
-/// in full where six digits do, else rounded. A choice by its label, a flag as yes or no, rows as typed; paths and mixes
+/// in full where six digits do, else rounded to four. A choice by its label, a flag as yes or no, rows as typed; paths and mixes
 /// in their written form, in SI units.
 ValueText text_of(const Parameter& parameter, const Value& value, Units units);
 

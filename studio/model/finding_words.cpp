@@ -117,7 +117,7 @@ std::vector<ToldFinding> told(const Findings& findings, const Event& event) {
       return differ_in_piece_alone(findings[one.findings.front()], findings[i]);
     });
     if (known == all.end())
-      all.push_back({findings[i].weight, {}, {i}});
+      all.push_back({findings[i].weight, {}, {}, {i}});
     else
       known->findings.push_back(i);
   }
@@ -125,7 +125,8 @@ std::vector<ToldFinding> told(const Findings& findings, const Event& event) {
     const Finding& first = findings[one.findings.front()];
     std::vector<std::string> names;
     for (const std::size_t i : one.findings) names.push_back(piece_name(findings[i], event));
-    one.sentence = sentence_at(joined(area_name(first, event), print_names(names)), first);
+    one.place = joined(area_name(first, event), print_names(names));
+    one.sentence = sentence_at(one.place, first);
   }
   return all;
 }

@@ -22,7 +22,8 @@ std::string sentence_of(const Finding& finding, const Event& event);
 /// Findings that say the same of several pieces of one area, told once.
 struct ToldFinding {
   Weight weight = Weight::note;
-  std::string sentence;               ///< "Foyer, Column 1 to 6: …"
+  std::string place;                  ///< "Foyer, Column 1 to 6"; empty: the whole event
+  std::string sentence;               ///< the same with what was found: "Foyer, Column 1 to 6: …"
   std::vector<std::size_t> findings;  ///< places in the list it was made from, rising; at least one
 };
 

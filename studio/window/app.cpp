@@ -9,6 +9,7 @@
 #include <system_error>
 
 #include "studio/window/main_window.hpp"
+#include "studio/window/panels/start_page.hpp"
 #include "studio/window/toolkit/notices.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
@@ -28,6 +29,7 @@ bool App::OnInit() {
     std::error_code unknown;
     const auto file = event ? std::filesystem::absolute(*event, unknown).lexically_normal() : std::filesystem::path();
     if (!window->offer_recovery(file) && event) window->open_file(*event);
+    if (window->document() == nullptr) window->start().begin_button().SetFocus();
   });
   return true;
 }

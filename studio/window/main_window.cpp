@@ -43,7 +43,8 @@ namespace {
 
 enum StatusField : int { status_message, status_place, status_work, status_fields };
 
-constexpr int strip_height = 284, form_width = 340;  // [DIP]
+constexpr int strip_height = 284, form_width = 340;     // [DIP]
+constexpr double form_share = 0.27, strip_share = 0.3;  // of a large window
 
 /// `wanted`, or as much of it as the desktop has beside its panels; a frame's own border is taken to be 40 high at most.
 void fit_into_desktop(wxTopLevelWindow& window, const wxSize& wanted) {
@@ -119,7 +120,7 @@ void MainWindow::lay_out() {
   make_form(right);
   right->SetMinimumPaneSize(FromDIP(140));
   right->SplitVertically(middle, form_, -FromDIP(form_width));
-  keep_second_pane(right, FromDIP(form_width));
+  keep_second_pane(right, FromDIP(form_width), form_share);
   strip_ = new wxNotebook(down, wxID_ANY);
   set_accessible_name(strip_, "What comes of the design", "");
   totals_ = new TotalsPanel(strip_);
@@ -130,10 +131,10 @@ void MainWindow::lay_out() {
   make_reckoned_pages();
   strip_->AddPage(findings_, "Findings");
   across->SetMinimumPaneSize(FromDIP(140));
-  across->SplitVertically(outline_, right, FromDIP(350));
+  across->SplitVertically(outline_, right, FromDIP(358));
   down->SetMinimumPaneSize(FromDIP(160));
   down->SplitHorizontally(across, strip_, -FromDIP(strip_height));
-  keep_second_pane(down, FromDIP(strip_height));
+  keep_second_pane(down, FromDIP(strip_height), strip_share);
 
   auto* sizer = new wxBoxSizer(wxVERTICAL);
   sizer->Add(info_, wxSizerFlags().Expand());
@@ -220,7 +221,7 @@ void MainWindow::show_area() {
     return;
   }
   canvas_->show(scene_here(), document_->event().units,
-                here->pieces.empty() ? wxString("This area has no pieces yet.") : wxString());
+                here->pieces.empty() ? wxString("This area has no pieces yet: Pieces > Add has some.") : wxString());
 }
 
 void MainWindow::show_state() {

@@ -22,6 +22,7 @@
 #include "studio/model/site_object.hpp"
 #include "studio/paper/sheet.hpp"
 #include "studio/window/job/event_desk.hpp"
+#include "studio/window/recent_colours.hpp"
 #include "studio/window/recent_files.hpp"
 
 namespace quadrille {
@@ -368,7 +369,7 @@ class MainWindow : public wxFrame, private EventDesk {
   std::optional<Paper> paper_;  ///< chosen for drawings; none: the usual one for the event's units
   SceneLook look_;
   std::unique_ptr<PhotoHands> photo_hands_;
-  std::vector<ColourReference> recent_colours_;  ///< chosen in this window, the last first
+  RecentColours recent_colours_{recent_colours_memory()};
 
   wxInfoBar* info_ = nullptr;
   Outline* outline_ = nullptr;

@@ -215,7 +215,7 @@ void MainWindow::show_about() {
     for (const PieceType& type : types_->types)
       text += shown(type.name + ": " + type.plugin_id + " " + type.plugin_version + "\n");
   text +=
-      "\nFigures are a planning aid, no engineering certificate: local code, the venue's rules and a licensed "
+      "\nFigures are a planning aid, no engineering certificate:\nlocal code, the venue's rules and a licensed "
       "professional decide.";
   about.SetDescription(text);
   wxGenericAboutDialog(about, this).ShowModal();

@@ -23,11 +23,6 @@
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
-namespace {
-
-constexpr std::size_t most_recent_colours = 12;
-
-}  // namespace
 
 void MainWindow::make_form(wxWindow* parent) {
   form_ =
@@ -95,15 +90,13 @@ std::optional<std::string> MainWindow::take_typed(const std::string& key, const 
 
 void MainWindow::set_colour(std::size_t slot, const ColourReference& colour) {
   if (!document_ || document_->read_only()) return;
-  std::erase(recent_colours_, colour);
-  if (!colour.colour.empty()) recent_colours_.insert(recent_colours_.begin(), colour);
-  if (recent_colours_.size() > most_recent_colours) recent_colours_.resize(most_recent_colours);
+  recent_colours_.chosen(colour);
   change("Colour " + slot_name(slot) + " of", with_chosen_colour(document_->event(), pieces_, slot, colour));
 }
 
 void MainWindow::pick_colour(std::size_t slot) {
   if (!document_ || document_->read_only() || !types_) return;
-  ColourQuestion question{document_->event(), document_->palettes()->palettes, recent_colours_,
+  ColourQuestion question{document_->event(), document_->palettes()->palettes, recent_colours_.colours(),
                           slot_fields(document_->event(), pieces_, types_->tables(), last_built()), slot};
   ColourDialog dialog(this, std::move(question));
   if (dialog.ShowModal() != wxID_OK) return;

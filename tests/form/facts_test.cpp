@@ -59,6 +59,12 @@ TEST_CASE("what a field shows reads back as the very amount, though it was round
   CHECK(amount_text(FactKind::length, std::nullopt, Units::metric).empty());
 }
 
+TEST_CASE("an amount that six digits do not hold is shown in four") {
+  // 22 km are 22000 / 1609.344 = 13.67016… miles; 38250 m are 38.25 km.
+  CHECK(amount_field(way, 22000, Units::feet).text == "13.67");
+  CHECK(amount_field(way, 38250, Units::metric).text == "38.25");
+}
+
 TEST_CASE("the stroke in km/h was taken for a division") {
   for (const Units units : {Units::feet, Units::metric}) {
     CHECK(*read(gust, "20 km/h", units) == doctest::Approx(20 / 3.6));

@@ -69,6 +69,7 @@ TEST_CASE("what is said of many alike pieces is told once, with all their names;
   const Findings findings{leans, whole, second, other, third, whole};
   const auto all = told(findings, event);
   REQUIRE(all.size() == 4);
+  CHECK(all[0].place == "Hall, Column 1 to 3");
   CHECK(all[0].sentence == "Hall, Column 1 to 3: It leans. Tie it.");
   CHECK(all[0].findings == std::vector<std::size_t>{0, 2, 4});
   CHECK(all[1].sentence == "Hall: It leans. Tie it.");

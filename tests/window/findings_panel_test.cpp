@@ -41,6 +41,45 @@ Event two_alike() {
 
 }  // namespace
 
+TEST_CASE("where several pieces stand is read whole, though a name has a colon in it") {
+  // What stood before the first colon of the sentence was once taken for the place.
+  ScratchFolder folder;
+  Event event = harvest_event();
+  event.areas[0].edit([](Area& area) {
+    int number = 0;
+    for (auto& piece : area.pieces)
+      piece.edit([&number](PlacedPiece& placed) {
+        placed.name = "Door: arch " + std::to_string(++number);
+        placed.values = {{"height", Value::of_number(Kind::length, 3)}};
+      });
+  });
+  OpenWindow window;
+  window.open(put_event(folder, event));
+  const FindingsPanel& page = window->findings();
+  bool told = false;
+  for (const TableRow& row : page.table().model->rows())
+    if (row.cells[2].Contains("eight")) {
+      told = true;
+      CHECK(text_of(row.cells[1]) == "Porch, Door: arch 1, 2");
+    }
+  CHECK(told);
+}
+
+TEST_CASE("the gravest finding is selected until somebody picks another") {
+  ScratchFolder folder;
+  OpenWindow window;
+  window.open(put_event(folder, two_alike()));
+  FindingsPanel& page = window->findings();
+  REQUIRE(page.told_count() >= 2);
+  CHECK(page.table().selected() == 0);
+  page.step(1);
+  const Findings picked = page.selected();
+  REQUIRE(!picked.empty());
+  window->rename_area("Porch and path");  // every sentence is made anew
+  window.settle();
+  CHECK(page.selected().front() == picked.front());
+}
+
 TEST_CASE("what is the same of several pieces is told once and mended by one click, which is one step") {
   ScratchFolder folder;
   OpenWindow window;

@@ -73,6 +73,25 @@ TEST_CASE("several pieces are changed in one form: what differs is shown as such
   CHECK(!window->document()->history().has_changes());
 }
 
+TEST_CASE("the wheel over a choice scrolls the form and takes no other entry") {
+  // It once took the next pole, unasked, when the form was scrolled past it.
+  ScratchFolder folder;
+  OpenWindow window;
+  window.open(put_event(folder));
+  window->add_piece("column");
+  window.settle();
+  wxWindow* const choice = window->form().input("pole-size");
+  REQUIRE(choice != nullptr);
+  const Event before = window->document()->event();
+  const int top = choice->GetScreenPosition().y;
+  wxMouseEvent down(wxEVT_MOUSEWHEEL);
+  down.SetEventObject(choice);
+  down.m_wheelRotation = -120, down.m_wheelDelta = 120, down.m_linesPerAction = 3;
+  CHECK(choice->ProcessWindowEvent(down));  // so that the native choice does not have it
+  REQUIRE(window.pump_until([&] { return choice->GetScreenPosition().y < top; }));
+  CHECK(window->document()->event() == before);
+}
+
 TEST_CASE("a path is a table of points: a cell is typed, a fault stands at it, rows are added and removed by key") {
   ScratchFolder folder;
   OpenWindow window;
@@ -86,6 +105,7 @@ TEST_CASE("a path is a table of points: a cell is typed, a fault stands at it, r
   ListEditor* list = form.row("path")->list();
   REQUIRE(list != nullptr);
   CHECK(list->IsShown());
+  CHECK(!form.input("path")->IsShown());  // the same once more, as one text in metres
   const std::size_t before = list->row_count();
   REQUIRE(before >= 2);
   type_into(window, list->cell(1, 2), "8 ft");

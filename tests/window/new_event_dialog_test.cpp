@@ -18,6 +18,10 @@ TEST_CASE("a new event has the day that was chosen, and none where none was") {
   CHECK(dialog.answers()->colours.size() == 2);
   dialog.colours()[1]->SetSelection(0);
   CHECK(dialog.answers()->colours.size() == 1);
+  CHECK(dialog.answers()->surroundings == Surroundings::indoors);
+  dialog.outdoors().SetValue(true);
+  CHECK(dialog.answers()->surroundings == Surroundings::outdoors);
+  CHECK(dialog.answers()->units == Units::feet);
 }
 
 }  // namespace quadrille

@@ -102,7 +102,7 @@ TEST_CASE("the dialog takes the day and the number, and says until when the quot
   dialog.number_field().ChangeValue("  7/2027 ");
   CHECK(dialog.number() == "7/2027");
   const auto labels = dialog.GetChildren();
-  CHECK(std::ranges::any_of(labels, [](wxWindow* child) { return child->GetLabel() == "2028-01-14"; }));
+  CHECK(std::ranges::any_of(labels, [](wxWindow* child) { return child->GetLabel() == "14 January 2028"; }));
   Dialogs answers({wxID_CANCEL});
   CHECK(dialog.ShowModal() == wxID_CANCEL);
 }

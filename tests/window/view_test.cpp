@@ -1,8 +1,8 @@
 // Zoom, pan and fit of the canvas.
+#include "by_hand.hpp"
 #include "studio/window/canvas/canvas.hpp"
 #include "studio/window/commands/commands.hpp"
 #include "studio/window/job/document.hpp"
-#include "by_hand.hpp"
 
 namespace quadrille {
 namespace {
@@ -27,6 +27,23 @@ TEST_CASE("fit all shows the whole scene inside the rulers") {
   CHECK(top_left.y >= paper.GetTop());
   CHECK(bottom_right.x <= paper.GetRight() + 1);
   CHECK(bottom_right.y <= paper.GetBottom() + 1);
+}
+
+TEST_CASE("an area that has lost its last piece is shown whole, with its figure") {
+  // The figure moved with what is left and stood half outside.
+  ScratchFolder folder;
+  OpenWindow window;
+  window.open(put_event(folder));
+  Canvas& canvas = window->canvas();
+  window.command(wxID_ZOOM_IN);
+  window.command(wxID_SELECTALL);
+  window->remove_selected();
+  window.settle();
+  REQUIRE(window->document()->event().areas[0]->pieces.empty());
+  REQUIRE(canvas.scene());
+  const double foot = canvas.view().to_pixels(canvas.scene()->figure_x_m, 0).x;
+  CHECK(foot > canvas.paper().GetLeft());
+  CHECK(foot < canvas.paper().GetRight());
 }
 
 TEST_CASE("the wheel zooms with the point under the pointer staying where it is") {

@@ -38,9 +38,11 @@ wxRect Canvas::paper() const {
 }
 
 void Canvas::show(std::optional<Scene> scene, Units units, wxString hint) {
+  const bool emptied = scene_ && scene && hint_.empty() && !hint.empty();
   scene_ = std::move(scene);
   units_ = units;
   hint_ = std::move(hint);
+  if (emptied) fit_all();  // what is left, such as the figure, may stand half outside
   Refresh();
 }
 

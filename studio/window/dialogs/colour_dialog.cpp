@@ -19,7 +19,8 @@ ColourDialog::ColourDialog(wxWindow* parent, ColourQuestion question)
   const std::string letter = question_.slot < question_.slots.size() ? question_.slots[question_.slot].letter : "";
   SetTitle(shown("Colour " + letter));
   search_ = new wxTextCtrl(this, wxID_ANY, "", wxDefaultPosition, wxDefaultSize, wxTE_PROCESS_ENTER);
-  search_->SetHint("Name, finish or palette; #e06a4c finds the nearest");
+  // Not a hint in the field: that is not seen while it has the keyboard, which it has from the start.
+  auto* how = new wxStaticText(this, wxID_ANY, "Name, finish or palette; #e06a4c finds the nearest");
   set_accessible_name(search_, "Search colours", "A name, a finish, a palette, or a colour such as #e06a4c");
   table_ = make_table(this, {{"Colour", 170, false, true}, {"Finish", 80}, {"From", 120}, {"Likeness", 0}}, "Colours");
   words_ = new wxStaticText(this, wxID_ANY, "", wxDefaultPosition, wxDefaultSize, wxST_NO_AUTORESIZE);
@@ -33,7 +34,9 @@ ColourDialog::ColourDialog(wxWindow* parent, ColourQuestion question)
   buttons->Add(CreateStdDialogButtonSizer(wxOK | wxCANCEL), wxSizerFlags().CentreVertical());
   FindWindow(wxID_OK)->SetLabel("&Choose");
   auto* sizer = new wxBoxSizer(wxVERTICAL);
-  sizer->Add(search_, wxSizerFlags().Expand().Border(wxALL, FromDIP(10)));
+  sizer->Add(how, wxSizerFlags().Border(wxLEFT | wxRIGHT | wxTOP, FromDIP(10)));
+  sizer->AddSpacer(FromDIP(4));
+  sizer->Add(search_, wxSizerFlags().Expand().Border(wxLEFT | wxRIGHT | wxBOTTOM, FromDIP(10)));
   sizer->Add(table_.list, wxSizerFlags(1).Expand().Border(wxLEFT | wxRIGHT, FromDIP(10)));
   sizer->Add(words_, wxSizerFlags().Expand().Border(wxALL, FromDIP(10)));
   sizer->Add(buttons, wxSizerFlags().Expand().Border(wxLEFT | wxRIGHT | wxBOTTOM, FromDIP(10)));

@@ -12,7 +12,7 @@ namespace quadrille {
 
 FadeDialog::FadeDialog(wxWindow* parent, double fade, std::function<void(double)> faded)
     : wxDialog(parent, wxID_ANY, "Fade the photo") {
-  auto* label = new wxStaticText(this, wxID_ANY, "&Fade, in hundredths");
+  auto* label = new wxStaticText(this, wxID_ANY, "How much it is &faded, in percent");
   slider_ = new wxSlider(this, wxID_ANY, static_cast<int>(std::lround(fade * 100)), 0, 100, wxDefaultPosition,
                          FromDIP(wxSize(320, -1)), wxSL_HORIZONTAL | wxSL_VALUE_LABEL);
   set_accessible_name(slider_, "Fade of the photo", "0 as it was taken, 100 not seen at all");

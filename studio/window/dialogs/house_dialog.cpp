@@ -19,7 +19,7 @@ HouseDialog::HouseDialog(wxWindow* parent, HouseDialogContent content)
                wxDEFAULT_DIALOG_STYLE | wxRESIZE_BORDER | wxMAXIMIZE_BOX),
       content_(std::move(content)) {
   const std::vector<Palette>& palettes = content_.palettes->palettes;
-  pages_ = new wxListBox(this, wxID_ANY, wxDefaultPosition, FromDIP(wxSize(190, -1)));
+  pages_ = new wxListBox(this, wxID_ANY, wxDefaultPosition, FromDIP(wxSize(176, -1)));
   set_accessible_name(pages_, "Pages of the house settings", "");
   book_ = new wxSimplebook(this, wxID_ANY);
   for (const HousePage page : house_pages) {
@@ -59,7 +59,7 @@ HouseDialog::HouseDialog(wxWindow* parent, HouseDialogContent content)
   SetSizer(all);
   FindWindow(wxID_OK)->SetLabel("&Save");
   FindWindow(wxID_OK)->Enable(content_.can_be_saved);
-  SetSize(FromDIP(wxSize(980, 660)));
+  SetSize(FromDIP(wxSize(1060, 680)));
   Bind(
       wxEVT_BUTTON,
       [this](wxCommandEvent& event) {

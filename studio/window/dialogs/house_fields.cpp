@@ -9,12 +9,13 @@
 #include <utility>
 
 #include "studio/window/toolkit/accessible_name.hpp"
+#include "studio/window/toolkit/wheel.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
 namespace {
 
-constexpr int fault_width = 520, widest_label = 340, beside_width = 190;  // [DIP]
+constexpr int fault_width = 520, widest_label = 420, beside_width = 226;  // [DIP]
 
 // What can be typed into is asked for first: a combo box is a choice too, which knows nothing of what was typed.
 
@@ -82,7 +83,8 @@ void HouseFields::make(const std::vector<HouseFieldGroup>& groups) {
     if (!group.name.empty()) {
       auto* heading = new wxStaticText(this, wxID_ANY, wxControl::EscapeMnemonics(shown(group.name)));
       heading->SetFont(GetFont().Bold());
-      GetSizer()->Add(heading, wxSizerFlags().Expand().Border(wxLEFT | wxTOP | wxRIGHT, FromDIP(12)));
+      GetSizer()->AddSpacer(FromDIP(12));
+      GetSizer()->Add(heading, wxSizerFlags().Expand().Border(wxLEFT | wxRIGHT, FromDIP(6)));
     }
     for (const HouseField& field : group.fields) make_row(field, *GetSizer());
   }
@@ -102,6 +104,7 @@ wxWindow* HouseFields::make_input(const HouseField& field, std::size_t row) {
   };
   if (!field.may_be_typed) {
     auto* choice = new wxChoice(this, wxID_ANY, wxDefaultPosition, wxDefaultSize, choices);
+    leave_wheel_to(this, choice);
     choice->Bind(wxEVT_CHOICE, [this, row](wxCommandEvent&) {
       if (answers_.typed) take(row);
     });
@@ -109,6 +112,7 @@ wxWindow* HouseFields::make_input(const HouseField& field, std::size_t row) {
   }
   if (!field.choices.empty()) {
     auto* box = new wxComboBox(this, wxID_ANY, "", wxDefaultPosition, wxDefaultSize, choices);
+    leave_wheel_to(this, box);
     on_leaving(box);
     return box;
   }

@@ -1,8 +1,10 @@
 #include "studio/window/dialogs/house_list_page.hpp"
 
+#include <wx/dcclient.h>
 #include <wx/sizer.h>
 #include <wx/stattext.h>
 
+#include <algorithm>
 #include <utility>
 
 #include "studio/window/toolkit/accessible_name.hpp"
@@ -11,12 +13,18 @@
 namespace quadrille {
 namespace {
 
+/// Columns of words share the room that is over; each is wide enough for its title.
 Table make_house_table(wxWindow* parent, const HouseTable& content) {
   std::vector<TableColumn> columns;
   for (std::size_t i = 0; i < content.columns.size(); ++i) {
     const HouseColumn& column = content.columns[i];
-    const bool last = i + 1 == content.columns.size();
-    columns.push_back({shown(column.title), last ? 0 : column.numbers ? 76 : i == 0 ? 170 : 110, column.numbers});
+    wxClientDC measured(parent);
+    measured.SetFont(parent->GetFont().Bold());
+    const int title = parent->ToDIP(measured.GetTextExtent(shown(column.title)).x) + 16;
+    const int least = column.numbers ? 66 : i == 0 ? 150 : 92;
+    TableColumn& made = columns.emplace_back();
+    made.title = shown(column.title), made.width = std::max(title, least), made.numbers = column.numbers;
+    made.grows = !column.numbers;
   }
   return make_table(parent, std::move(columns), shown(content.title));
 }

@@ -3,6 +3,7 @@
 #include <wx/sizer.h>
 
 #include "studio/model/calendar.hpp"
+#include "studio/paper/page_frame.hpp"
 #include "studio/window/toolkit/accessible_name.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
@@ -46,7 +47,7 @@ std::string IssueDialog::date() const { return text_of(date_->GetValue().FormatI
 
 std::string IssueDialog::number() const { return text_of(number_->GetValue().Strip(wxString::both)); }
 
-void IssueDialog::show_validity() { validity_->SetLabelText(shown(days_after(date(), valid_days_))); }
+void IssueDialog::show_validity() { validity_->SetLabelText(shown(print_date(days_after(date(), valid_days_)))); }
 
 std::string today() { return text_of(wxDateTime::Today().FormatISODate()); }
 

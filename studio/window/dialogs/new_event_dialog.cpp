@@ -32,17 +32,25 @@ NewEventDialog::NewEventDialog(wxWindow* parent, std::shared_ptr<const LoadedPal
     set_accessible_names(field, label);
   };
   title_ = new wxTextCtrl(this, wxID_ANY, "");
-  title_->SetHint("Spring fair");
   add("What is it called?", title_);
   date_ = new wxDatePickerCtrl(this, wxID_ANY, wxDefaultDateTime, wxDefaultPosition, wxDefaultSize,
                                wxDP_DROPDOWN | wxDP_SHOWCENTURY | wxDP_ALLOWNONE);
   date_->SetValue(wxDefaultDateTime);  // it begins at today otherwise
   add("On which day?", date_, new wxStaticText(this, wxID_ANY, "empty if you do not know yet"));
-  const wxString where[] = {"Indoors", "Outdoors"}, measures[] = {"Feet and inches", "Metres"};
-  surroundings_ = new wxRadioBox(this, wxID_ANY, "", wxDefaultPosition, wxDefaultSize, 2, where);
-  add("Where?", surroundings_);
-  units_ = new wxRadioBox(this, wxID_ANY, "", wxDefaultPosition, wxDefaultSize, 2, measures);
-  add("How do you measure?", units_);
+  const auto add_either = [&](const char* label, const wxString& first, const wxString& second) {
+    auto* one = new wxRadioButton(this, wxID_ANY, first, wxDefaultPosition, wxDefaultSize, wxRB_GROUP);
+    auto* other = new wxRadioButton(this, wxID_ANY, second);
+    auto* row = new wxBoxSizer(wxHORIZONTAL);
+    row->Add(one, wxSizerFlags().CentreVertical());
+    row->Add(other, wxSizerFlags().CentreVertical().Border(wxLEFT, FromDIP(16)));
+    fields->Add(new wxStaticText(this, wxID_ANY, label), wxSizerFlags().CentreVertical());
+    fields->Add(row, wxSizerFlags().Border(wxTOP | wxBOTTOM, FromDIP(4)));
+    set_accessible_name(one, wxString(label) + " " + first, "");
+    set_accessible_name(other, wxString(label) + " " + second, "");
+    return other;
+  };
+  outdoors_ = add_either("Where?", "Indoors", "Outdoors");
+  metres_ = add_either("How do you measure?", "Feet and inches", "Metres");
   width_ = new wxTextCtrl(this, wxID_ANY, "");
   width_->SetHint(wxString::FromUTF8("20ft, 8'6\" or 6 m; empty if you do not know yet"));
   add("How wide is the place?", width_);
@@ -118,7 +126,7 @@ void NewEventDialog::show_swatches() {
   }
 }
 
-Units NewEventDialog::units() const { return units_->GetSelection() == 0 ? Units::feet : Units::metric; }
+Units NewEventDialog::units() const { return metres_->GetValue() ? Units::metric : Units::feet; }
 
 std::optional<double> NewEventDialog::width_m() const {
   const std::string typed = text_of(width_->GetValue().Strip(wxString::both));
@@ -141,7 +149,7 @@ std::optional<NewEventAnswers> NewEventDialog::answers() const {
   NewEventAnswers answers;
   answers.title = text_of(title_->GetValue().Strip(wxString::both));
   if (const wxDateTime day = date_->GetValue(); day.IsValid()) answers.date = text_of(day.FormatISODate());
-  answers.surroundings = surroundings_->GetSelection() == 0 ? Surroundings::indoors : Surroundings::outdoors;
+  answers.surroundings = outdoors_->GetValue() ? Surroundings::outdoors : Surroundings::indoors;
   answers.units = units();
   if (*width > 0) answers.width_m = *width;
   if (const int chosen = palette_->GetSelection(); chosen >= 0) {

@@ -4,7 +4,7 @@
 #include <wx/choice.h>
 #include <wx/datectrl.h>
 #include <wx/dialog.h>
-#include <wx/radiobox.h>
+#include <wx/radiobut.h>
 #include <wx/statbmp.h>
 #include <wx/stattext.h>
 #include <wx/textctrl.h>
@@ -30,7 +30,7 @@ class NewEventDialog : public wxDialog {
 
   wxTextCtrl& title_field() { return *title_; }
   wxTextCtrl& width_field() { return *width_; }
-  wxRadioBox& surroundings() { return *surroundings_; }
+  wxRadioButton& outdoors() { return *outdoors_; }
   wxChoice& first_piece() { return *first_; }
   wxChoice& palette() { return *palette_; }
   const std::vector<wxChoice*>& colours() const { return colours_; }
@@ -48,7 +48,7 @@ class NewEventDialog : public wxDialog {
   std::shared_ptr<const PieceTypes> types_;
   wxTextCtrl *title_, *width_;
   wxDatePickerCtrl* date_;
-  wxRadioBox *surroundings_, *units_;
+  wxRadioButton *outdoors_, *metres_;  ///< each beside the button of the other answer, which is chosen first
   wxChoice *palette_, *first_;
   std::vector<wxChoice*> colours_;
   std::vector<wxStaticBitmap*> swatches_;  ///< of the chosen colours

@@ -49,10 +49,13 @@ PhotoColourDialog::PhotoColourDialog(wxWindow* parent, const Ink& seen, std::vec
                                  ". These look most like it; light and camera change colours, so "
                                  "hold a balloon against it."),
             wxSizerFlags(1).CentreVertical().Border(wxLEFT, FromDIP(8)));
-  colours_ = make_table(
-      this,
-      {{"Colour", 190, false, true}, {"Finish", 90}, {"Palette", 130}, {"Difference", 180}, {"CIEDE2000", 0, true}},
-      "Colours that look most like it");
+  colours_ = make_table(this,
+                        {{"Colour", 190, false, true},
+                         {"Finish", 90},
+                         {"Palette", 130},
+                         growing({"Likeness", 170}),
+                         {"Difference", 100, true}},
+                        "Colours that look most like it");
   colours_.list->SetMinSize(FromDIP(wxSize(680, 220)));
   std::vector<TableRow> rows;
   for (const NearColour& one : near_) rows.push_back(row_of(one, palettes));

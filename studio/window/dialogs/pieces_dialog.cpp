@@ -53,7 +53,8 @@ PiecesDialog::PiecesDialog(wxWindow* parent, std::function<void()> try_again)
     return label;
   };
   auto* found_heading = heading("Piece types found");
-  found_ = make_table(this, {{"Name", 130}, {"Id", 100}, {"Plugin", 150}, {"What it is", 0}}, "Piece types found");
+  found_ =
+      make_table(this, {{"Name", 124}, {"Id", 80}, {"Plugin", 164}, growing({"What it is", 400})}, "Piece types found");
   auto* refused_heading = heading("Files refused");
   refused_ = make_table(this, {{"File", 240}, {"Reason", 200}, {"Folder", 0}}, "Files refused");
   reason_ =

@@ -1,6 +1,7 @@
 #include "studio/window/dialogs/print_dialog.hpp"
 
 #include <wx/dcbuffer.h>
+#include <wx/display.h>
 #include <wx/panel.h>
 #include <wx/print.h>
 #include <wx/sizer.h>
@@ -59,6 +60,11 @@ PrintDialog::PrintDialog(wxWindow* parent, std::shared_ptr<const Study> study, P
   all->Add(preview_, 1, wxEXPAND | wxLEFT | wxRIGHT, gap);
   all->Add(row, 0, wxEXPAND | wxALL, gap);
   SetSizerAndFit(all);
+  // As large as the desktop allows, so that a page can be read, and no larger than a page needs.
+  const wxSize room = wxDisplay(this).GetClientArea().GetSize(), most = FromDIP(wxSize(1100, 1300));
+  SetSize(std::clamp(room.x * 8 / 10, GetSize().x, std::max(most.x, GetSize().x)),
+          std::clamp(room.y * 9 / 10, GetSize().y, std::max(most.y, GetSize().y)));
+  CentreOnParent();
 
   sheet_->Bind(wxEVT_CHOICE, [this](wxCommandEvent&) { choose_sheet(sheet_->GetSelection()); });
   paper_->Bind(wxEVT_CHOICE, [this](wxCommandEvent&) { choose_paper(static_cast<Paper>(paper_->GetSelection())); });

@@ -17,12 +17,9 @@
 namespace quadrille {
 namespace {
 
-/// Where it is, of several pieces as well: what stands before the sentence itself.
+/// Where it is, of several pieces as well.
 std::string place_of_told(const ToldFinding& told, const Findings& findings, const Event& event) {
-  const Finding& first = findings[told.findings.front()];
-  if (told.findings.size() == 1) return place_text(first, event);
-  const std::size_t colon = told.sentence.find(": ");
-  return colon == std::string::npos ? place_text(first, event) : told.sentence.substr(0, colon);
+  return told.findings.size() == 1 ? place_text(findings[told.findings.front()], event) : told.place;
 }
 
 bool is_enter(int key) { return key == WXK_RETURN || key == WXK_NUMPAD_ENTER; }
@@ -31,7 +28,7 @@ bool is_enter(int key) { return key == WXK_RETURN || key == WXK_NUMPAD_ENTER; }
 
 FindingsPanel::FindingsPanel(wxWindow* parent, FindingsAnswers answers)
     : wxPanel(parent), answers_(std::move(answers)) {
-  table_ = make_table(this, {{"Weight", 80}, {"Where", 220}, {"What was found", 0}}, "Findings");
+  table_ = make_table(this, {{"Weight", 76}, {"Where", 264}, growing({"What was found", 400})}, "Findings");
   details_ = new wxTextCtrl(this, wxID_ANY, "", wxDefaultPosition, FromDIP(wxSize(-1, 72)),
                             wxTE_MULTILINE | wxTE_READONLY | wxBORDER_NONE);
   set_accessible_name(details_, "The selected finding in full", "");
@@ -57,7 +54,10 @@ FindingsPanel::FindingsPanel(wxWindow* parent, FindingsAnswers answers)
                     [this](wxDataViewEvent&) { CallAfter([this] { go_to_selected(); }); });
   table_.list->Bind(wxEVT_DATAVIEW_SELECTION_CHANGED, [this](wxDataViewEvent&) {
     show_details();
-    if (const Findings told = selected(); telling_ && !told.empty()) answers_.picked(told.front());
+    const Findings told = selected();
+    if (!telling_ || told.empty()) return;
+    picked_ = true;
+    answers_.picked(told.front());
   });
   table_.list->Bind(wxEVT_DATAVIEW_ITEM_CONTEXT_MENU, [this](wxDataViewEvent&) { CallAfter([this] { show_menu(); }); });
   table_.list->Bind(wxEVT_CHAR_HOOK, [this](wxKeyEvent& event) {
@@ -98,10 +98,11 @@ void FindingsPanel::show(const Study* study, Findings all, std::size_t waiting) 
   // would jump to it.
   telling_ = false;
   table_.model->set_rows(std::move(rows));
-  std::size_t row = 0;
+  std::size_t row = 0;  // the gravest, until somebody has picked another
+  picked_ = picked_ && study != nullptr;
   for (std::size_t i = 0; i < told_.size(); ++i)
     for (const std::size_t at : told_[i].findings)
-      if (findings_[at] == before) row = i;
+      if (picked_ && findings_[at] == before) row = i;
   if (!told_.empty()) table_.list->Select(table_.model->GetItem(static_cast<unsigned int>(row)));
   telling_ = true;
   show_details();
@@ -124,6 +125,7 @@ void FindingsPanel::step(int by) {
   if (told_.empty()) return;
   const int row = std::clamp(table_.selected() + by, 0, static_cast<int>(told_.size()) - 1);
   const wxDataViewItem item = table_.model->GetItem(static_cast<unsigned int>(row));
+  picked_ = true;
   table_.list->Select(item);
   table_.list->EnsureVisible(item);
   show_details();

@@ -60,6 +60,7 @@ class FindingsPanel : public wxPanel {
   wxTextCtrl* details_;
   wxButton *go_, *apply_;
   bool telling_ = true;  ///< false while the selection is set by the program
+  bool picked_ = false;  ///< a finding, by hand or by its key, since the event was opened
 };
 
 }  // namespace quadrille

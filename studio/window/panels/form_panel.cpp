@@ -49,7 +49,9 @@ void FormPanel::show(std::optional<FormContent> content, const LoadedPalettes* p
   const bool same = content && content_ && same_fields(*content);
   const bool same_pieces = content && content_ && content->pieces == content_->pieces;
   const bool nothing_still = !content && !content_;
+  const bool alike = content && content_ && content->heading == content_->heading;
   content_ = std::move(content);
+  if (!alike) fields_->Scroll(0, 0);  // of another piece of the kind one wants to see the same fields
   if (nothing_still) return;
   if (same) return fill(*content_);
   if (!same_pieces) return make_anew();

@@ -10,16 +10,19 @@
 #include "studio/window/panels/row_editor.hpp"
 #include "studio/window/toolkit/accessible_name.hpp"
 #include "studio/window/toolkit/flag_box.hpp"
+#include "studio/window/toolkit/wheel.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
 namespace {
 
-constexpr int label_width = 128, unit_width = 26, usual_side = 26, edge = 10;  // [DIP]
+constexpr int label_width = 140, unit_width = 26, usual_side = 26, edge = 10;  // [DIP]
+constexpr int surely_shown = 96;  // [DIP], so much of what is chosen, in the narrowest form that there is at first
 
-/// What it does; its range, what is usual, and what it waits for.
+/// What it does; what is chosen, which may be too long for its field; its range, what is usual, and what it waits for.
 wxString help_of(const Field& field) {
-  std::string help = field.parameter.label + ": " + field.help;
+  const bool chosen = field.parameter.kind == Kind::choice && !field.various;
+  std::string help = field.parameter.label + ": " + (chosen ? field.text + ". " : std::string()) + field.help;
   if (!field.range.empty()) help += " From " + field.range + ".";
   if (!field.standard.empty()) help += " Usually " + field.standard + ".";
   if (!field.applies && !field.waits_for.empty()) help += " It matters when " + field.waits_for + ".";
@@ -28,7 +31,7 @@ wxString help_of(const Field& field) {
 
 }  // namespace
 
-FormRow::FormRow(wxWindow* parent, wxSizer& rows, const Field& field, FormRowAnswers answers)
+FormRow::FormRow(wxScrolledWindow* parent, wxSizer& rows, const Field& field, FormRowAnswers answers)
     : key_(field.parameter.key), kind_(field.parameter.kind), answers_(std::move(answers)) {
   label_ =
       new wxStaticText(parent, wxID_ANY, wxControl::EscapeMnemonics(shown(field.parameter.label)), wxDefaultPosition,
@@ -44,8 +47,9 @@ FormRow::FormRow(wxWindow* parent, wxSizer& rows, const Field& field, FormRowAns
   fault_->Hide();
   auto* line = new wxBoxSizer(wxHORIZONTAL);
   line->Add(label_, wxSizerFlags().CentreVertical());
-  line->Add(input_, wxSizerFlags(1).CentreVertical());
+  line->Add(input_, wxSizerFlags(1).CentreVertical().ReserveSpaceEvenIfHidden());
   line->Add(unit_, wxSizerFlags().CentreVertical().Border(wxLEFT, parent->FromDIP(4)));
+  unit_->Show(kind_ != Kind::choice);  // which has none, and long words of its own
   line->Add(usual_, wxSizerFlags().CentreVertical().ReserveSpaceEvenIfHidden());
   rows.AddSpacer(parent->FromDIP(4));
   rows.Add(line, wxSizerFlags().Expand().Border(wxLEFT | wxRIGHT, parent->FromDIP(edge)));
@@ -56,10 +60,11 @@ FormRow::FormRow(wxWindow* parent, wxSizer& rows, const Field& field, FormRowAns
     tell_help_of(window);
 }
 
-wxWindow* FormRow::make_input(wxWindow* parent, const Field& field) {
+wxWindow* FormRow::make_input(wxScrolledWindow* parent, const Field& field) {
   if (kind_ == Kind::choice) {
     auto* choice = new wxChoice(parent, wxID_ANY);
     for (const Choice& one : field.parameter.choices) choice->Append(shown(one.label));
+    leave_wheel_to(parent, choice);
     choice->Bind(wxEVT_CHOICE,
                  [this, choice, real = static_cast<int>(field.parameter.choices.size())](wxCommandEvent&) {
                    if (telling_ && choice->GetSelection() < real) commit(text_of(choice->GetStringSelection()));
@@ -122,6 +127,8 @@ void FormRow::fill(const Field& field, const FormContent& content, const std::ve
     if (field.various && choice->GetCount() == real) choice->Append("various");
     if (!field.various && choice->GetCount() > real) choice->Delete(real);
     choice->SetSelection(field.various ? static_cast<int>(real) : choice->FindString(text, true));
+    const bool may_be_cut = choice->GetTextExtent(text).x > choice->FromDIP(surely_shown);
+    choice->SetToolTip(may_be_cut && !field.various ? text : wxString());
   } else if (auto* box = dynamic_cast<wxCheckBox*>(input_)) {
     shown_flag_ = field.various ? std::nullopt : std::optional(field.text == "yes");
     show_flag(*box, shown_flag_);
@@ -139,6 +146,8 @@ void FormRow::fill(const Field& field, const FormContent& content, const std::ve
   const bool lists = list_ && enabled && field.value;
   if (list_ && lists) list_->show(field.parameter, *field.value, content.form.units);
   if (list_ && list_->IsShown() != lists) list_->Show(lists), answers_.grown();
+  // Beside the whole list the same as one text would only be in the way, and in metres always.
+  if (list_) input_->Show(!lists || !list_->is_whole());
   if (pattern_) {
     const bool rows = enabled && !field.various;
     const auto grid = grid_of(field.text, content.places);

@@ -27,7 +27,7 @@ struct FormRowAnswers {
 /// Its controls belong to the window they are made in. It must outlive their events.
 class FormRow {
  public:
-  FormRow(wxWindow* parent, wxSizer& rows, const Field& field, FormRowAnswers answers);
+  FormRow(wxScrolledWindow* parent, wxSizer& rows, const Field& field, FormRowAnswers answers);
   FormRow(const FormRow&) = delete;
   FormRow& operator=(const FormRow&) = delete;
 
@@ -51,7 +51,7 @@ class FormRow {
   void wrap(int width);
 
  private:
-  wxWindow* make_input(wxWindow* parent, const Field& field);
+  wxWindow* make_input(wxScrolledWindow* parent, const Field& field);
   void make_editors(wxWindow* parent, wxSizer& rows);
   void commit(const std::string& text);
   void say_fault(const std::string& sentence);

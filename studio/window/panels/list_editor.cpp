@@ -13,7 +13,7 @@ namespace {
 constexpr std::size_t most_rows = 40;
 
 wxButton* small_button(wxWindow* parent, const char* sign) {
-  return new wxButton(parent, wxID_ANY, wxString::FromUTF8(sign), wxDefaultPosition, parent->FromDIP(wxSize(26, 26)),
+  return new wxButton(parent, wxID_ANY, wxString::FromUTF8(sign), wxDefaultPosition, parent->FromDIP(wxSize(22, 26)),
                       wxBU_EXACTFIT | wxBORDER_NONE);
 }
 

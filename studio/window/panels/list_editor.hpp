@@ -33,6 +33,8 @@ class ListEditor : public wxPanel {
   void wrap(int width);
 
   std::size_t row_count() const { return shown_rows_; }
+  /// False where there are more rows than are shown.
+  bool is_whole() const { return !more_->IsShown(); }
   /// The field of this cell, which is there; a list that has no row yet has none: null.
   wxTextCtrl* cell(std::size_t row, std::size_t column) const;
   wxButton* add_button(std::size_t row) const { return row < rows_.size() ? rows_[row].add : nullptr; }

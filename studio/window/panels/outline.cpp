@@ -8,6 +8,7 @@
 
 #include "studio/window/commands/commands.hpp"
 #include "studio/window/toolkit/accessible_name.hpp"
+#include "studio/window/toolkit/list_room.hpp"
 #include "studio/window/toolkit/menu_keys.hpp"
 #include "studio/window/toolkit/table.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
@@ -31,9 +32,11 @@ Outline::Outline(wxWindow* parent, OutlineAnswers answers) : wxPanel(parent), an
     if (column == OutlineModel::column_remarks) renderer->EnableEllipsize(wxELLIPSIZE_END);
     tree_->AppendColumn(new wxDataViewColumn(title, renderer, column, FromDIP(width), align, wxDATAVIEW_COL_RESIZABLE));
   };
-  add_column("Areas and pieces", OutlineModel::column_name, 182, wxALIGN_LEFT);
-  add_column("Balloons", OutlineModel::column_balloons, 72, wxALIGN_RIGHT);
-  add_column("Remarks", OutlineModel::column_remarks, 94, wxALIGN_LEFT);
+  add_column("Areas and pieces", OutlineModel::column_name, 190, wxALIGN_LEFT);
+  add_column("Balloons", OutlineModel::column_balloons, 84, wxALIGN_RIGHT);
+  add_column("Remarks", OutlineModel::column_remarks, 84, wxALIGN_LEFT);
+  let_grow(*tree_->GetColumn(0));
+  show_cut_texts(tree_);
   set_accessible_name(tree_, "Outline", "Areas and their pieces, with balloons and remarks");
 
   auto* sizer = new wxBoxSizer(wxVERTICAL);

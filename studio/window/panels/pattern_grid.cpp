@@ -1,6 +1,6 @@
 #include "studio/window/panels/pattern_grid.hpp"
 
-#include <wx/dcbuffer.h>
+#include <wx/dcclient.h>
 #include <wx/settings.h>
 
 #include <algorithm>
@@ -19,7 +19,6 @@ constexpr int cell_side = 24, numbers_width = 24;  // [DIP]
 
 PatternGrid::PatternGrid(wxWindow* parent, std::function<void(const RowGrid&)> changed, std::function<void()> focused)
     : wxWindow(parent, wxID_ANY, wxDefaultPosition, wxDefaultSize, wxWANTS_CHARS), changed_(std::move(changed)) {
-  SetBackgroundStyle(wxBG_STYLE_PAINT);
   set_accessible_name(this, "Pattern rows", "Arrow keys go from balloon to balloon, letters set their slots");
   Bind(wxEVT_PAINT, [this](wxPaintEvent&) { paint(); });
   Bind(wxEVT_LEFT_DOWN, [this](wxMouseEvent& event) { click(event.GetPosition()); });
@@ -159,9 +158,7 @@ void PatternGrid::tell_place() {
 }
 
 void PatternGrid::paint() {
-  wxAutoBufferedPaintDC dc(this);
-  dc.SetBackground(wxBrush(GetParent()->GetBackgroundColour()));
-  dc.Clear();
+  wxPaintDC dc(this);  // on what lies behind
   dc.SetFont(GetFont());
   for (std::size_t row = 0; row < grid_.rows.size(); ++row) {
     dc.SetTextForeground(GetForegroundColour());

@@ -1,6 +1,5 @@
 #include "studio/window/panels/pattern_picture.hpp"
 
-#include <wx/dcbuffer.h>
 #include <wx/dcclient.h>
 #include <wx/settings.h>
 
@@ -36,7 +35,6 @@ void paint_slot(wxDC& dc, const wxPoint& middle, int diameter, const wxColour& c
 }
 
 PatternPicture::PatternPicture(wxWindow* parent) : wxWindow(parent, wxID_ANY) {
-  SetBackgroundStyle(wxBG_STYLE_PAINT);
   Bind(wxEVT_PAINT, [this](wxPaintEvent&) { paint(); });
   Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
     event.Skip();
@@ -64,16 +62,14 @@ std::size_t PatternPicture::clusters_shown() const {
 }
 
 wxString PatternPicture::words() const {
-  if (clusters_ == 0) return "No clusters yet";
+  if (clusters_ == 0) return "No row yet: add one, or type AABB";
   const std::size_t some = clusters_shown();
   const wxString first = some == 1 ? wxString("Unrolled: cluster 1") : wxString("Unrolled: clusters 1 to ") << some;
   return some < clusters_ ? first + " of " + (wxString() << clusters_) : first;
 }
 
 void PatternPicture::paint() {
-  wxAutoBufferedPaintDC dc(this);
-  dc.SetBackground(wxBrush(GetParent()->GetBackgroundColour()));
-  dc.Clear();
+  wxPaintDC dc(this);  // on what lies behind
   const int side = cell_side();
   const std::size_t some = clusters_shown();
   wxFont font = GetFont();
@@ -88,7 +84,7 @@ void PatternPicture::paint() {
   }
   dc.SetFont(GetFont());
   dc.SetTextForeground(GetForegroundColour());
-  const int below = (2 * places_ + 1) * side / 2 + FromDIP(3);
+  const int below = clusters_ == 0 ? FromDIP(3) : (2 * places_ + 1) * side / 2 + FromDIP(3);
   dc.DrawText(words(), 0, below);
 }
 

@@ -33,9 +33,17 @@ double set_below_each_other(const std::vector<Block>& blocks, double width, Mark
   return y + margin_mm;
 }
 
+/// At home the clock begins at 0:00, when somebody begins: it is said which day that is.
+std::string where_of(const PlannedTask& planned, const Event& event) {
+  const std::string place = place_in(planned, event);
+  const bool before = planned.start.clock.empty() && planned.start.day < 0;
+  return place.empty() && before ? "The day before" : place;
+}
+
 TableRow row_of(std::size_t number, const PlannedTask& planned, const Event& event) {
   return {{shown(std::to_string(number)), shown(print_moment(planned.start)), shown(print_moment(planned.end)),
-           shown(print_people(planned)), shown(planned.task.text), shown(place_in(planned, event)), shown(print_slack(planned))},
+           shown(print_people(planned)), shown(planned.task.text), shown(where_of(planned, event)),
+           shown(print_slack(planned))},
           {},
           ""};
 }
@@ -87,13 +95,13 @@ PlanPanel::PlanPanel(wxWindow* parent) : wxPanel(parent) {
   auto* halves =
       new wxSplitterWindow(this, wxID_ANY, wxDefaultPosition, wxDefaultSize, wxSP_LIVE_UPDATE | wxSP_NOBORDER);
   tasks_ = make_table(halves,
-                      {{"No.", 44, true},
-                       {"From", 66, true},
-                       {"To", 66, true},
+                      {{"No.", 40, true},
+                       {"From", 60, true},
+                       {"To", 60, true},
                        {"Who", 52},
-                       {"What", 240},
-                       {"Where", 110},
-                       {"Slack", 70, true}},
+                       growing({"What", 268}),
+                       growing({"Where", 104}),
+                       {"Slack", 64, true}},
                       "Tasks of the day");
   chart_ = new DayChart(halves);
   halves->SetSize(FromDIP(wxSize(1200, 200)));  // some room until there is the real one

@@ -74,14 +74,14 @@ QuotePanel::QuotePanel(wxWindow* parent, std::function<void()> issue) : wxPanel(
   issue_->SetToolTip("Keep this quote in the event as the one that the client was given");
   issue_->Bind(wxEVT_BUTTON, [heard = std::move(issue)](wxCommandEvent&) { heard(); });
   lines_ = make_table(this,
-                      {{"What the client is asked", 260},
+                      {growing({"What the client is asked", 240}),
                        {"Without tax", 100, true},
-                       {"Rate", 60, true},
+                       {"Tax rate", 78, true},
                        {"Tax", 80, true},
                        {"With tax", 90, true},
                        {"As given", 100, true}},
                       "Lines of the quote");
-  earnings_ = make_table(this, {{"For you alone", 290}, {"", 0, true}}, "What the quote costs and earns");
+  earnings_ = make_table(this, {growing({"For you alone", 280}), {"", 110, true}}, "What the quote costs and earns");
   auto* halves = new wxBoxSizer(wxHORIZONTAL);
   halves->Add(lines_.list, wxSizerFlags(1).Expand());
   halves->Add(new wxStaticLine(this, wxID_ANY, wxDefaultPosition, wxDefaultSize, wxLI_VERTICAL),

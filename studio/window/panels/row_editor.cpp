@@ -14,8 +14,9 @@ RowEditor::RowEditor(wxWindow* parent, RowEditorAnswers answers) : wxPanel(paren
   picture_ = new PatternPicture(this);
   auto* buttons = new wxBoxSizer(wxHORIZONTAL);
   const auto button = [&](const char* label, const char* name, std::function<void()> act) {
-    auto* made =
-        new wxButton(this, wxID_ANY, wxString::FromUTF8(label), wxDefaultPosition, wxDefaultSize, wxBU_EXACTFIT);
+    auto* made = new wxButton(this, wxID_ANY, "", wxDefaultPosition, wxDefaultSize, wxBU_EXACTFIT);
+    made->SetLabel(wxString::FromUTF8(label));
+    made->SetMinSize(made->GetBestSize() + FromDIP(wxSize(12, 0)));
     set_accessible_name(made, name, "");
     made->Bind(wxEVT_BUTTON, [act](wxCommandEvent&) { act(); });
     buttons->Add(made, wxSizerFlags().Border(wxRIGHT, FromDIP(4)));

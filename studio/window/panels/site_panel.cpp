@@ -14,7 +14,7 @@
 namespace quadrille {
 namespace {
 
-constexpr int fields_width = 312, list_width = 486;  // [DIP]
+constexpr int fields_width = 312, list_width = 522;  // [DIP]
 
 }  // namespace
 
@@ -59,8 +59,8 @@ void SitePanel::lay_out() {
                                     [this] { answers_.let_go(); }, [this] { answers_.removed(); },
                                     [this](const SitePlace& place) { offer_additions(place); },
                                     [this](const auto& place) { answers_.pointing(place); }});
-  objects_ =
-      make_table(right, {{"What", 122}, {"Where", 196}, {"Measures, slope", 0}}, "What stands at the place, and lines");
+  objects_ = make_table(right, {growing({"What", 140}), growing({"Where", 226}), {"Measures, slope", 152}},
+                        "What stands at the place, and lines");
   add_ = new wxButton(right, wxID_ANY, wxString::FromUTF8("&Add…"));
   remove_ = new wxButton(right, wxID_ANY, "&Remove");
   advice_ = new wxButton(right, wxID_ANY, wxString::FromUTF8("Use advised &lines…"));
@@ -86,7 +86,7 @@ void SitePanel::lay_out() {
   inner->SetSize(FromDIP(wxSize(900, 240)));
   outer->SetMinimumPaneSize(FromDIP(200)), inner->SetMinimumPaneSize(FromDIP(200));
   inner->SplitVertically(plan_, right, -FromDIP(list_width));
-  keep_second_pane(inner, FromDIP(list_width));
+  keep_second_pane(inner, FromDIP(list_width), 0.4);
   outer->SplitVertically(left, inner, FromDIP(fields_width));
   auto* sizer = new wxBoxSizer(wxVERTICAL);
   sizer->Add(outer, wxSizerFlags(1).Expand());

@@ -45,10 +45,14 @@ void StandingPanel::lay_out() {
   headline_ =
       new wxStaticText(left, wxID_ANY, "", wxDefaultPosition, wxDefaultSize, wxST_ELLIPSIZE_END | wxST_NO_AUTORESIZE);
   headline_->SetFont(GetFont().Bold());
-  pieces_ = make_table(
-      left,
-      {{"Piece", 122}, {"Bears gusts of", 144}, {"Verdict", 100}, {"Watch", 62}, {"Down", 62}, {"Fails first", 0}},
-      "How the pieces stand");
+  pieces_ = make_table(left,
+                       {growing({"Piece", 146}),
+                        {"Bears gusts of", 142},
+                        {"Verdict", 84},
+                        {"Watch", 62},
+                        {"Down", 62},
+                        growing({"Fails first", 92})},
+                       "How the pieces stand");
   wxString caution = planning_aid;
   caution.Replace(": ", ":\n", false);
   caution_ = new wxStaticText(left, wxID_ANY, caution);
@@ -67,11 +71,10 @@ void StandingPanel::lay_out() {
   lay_out_with_room(left);
 
   gust_ = new GustSlider(right, [this] { ask(), show_gust(); });
-  state_ =
-      new wxStaticText(right, wxID_ANY, "", wxDefaultPosition, wxDefaultSize, wxST_ELLIPSIZE_END | wxST_NO_AUTORESIZE);
-  checks_ =
-      make_table(right, {{"Check", 144}, {"Used", 92, true}, {"Asked", 64, true}, {"Borne", 64, true}, {"Wind", 0}},
-                 "Checks of the selected piece in this gust");
+  state_ = new wxStaticText(right, wxID_ANY, "", wxDefaultPosition, wxDefaultSize, wxST_NO_AUTORESIZE);
+  checks_ = make_table(
+      right, {growing({"Check", 152}), {"Used", 56, true}, {"Asked", 70, true}, {"Borne", 70, true}, {"Wind", 92}},
+      "Checks of the selected piece in this gust");
   text_ = new wxTextCtrl(right, wxID_ANY, "", wxDefaultPosition, FromDIP(wxSize(200, 60)),
                          wxTE_MULTILINE | wxTE_READONLY | wxBORDER_NONE);
   set_accessible_name(text_, "What the selected piece bears, and what would make it stand", "");
@@ -84,11 +87,15 @@ void StandingPanel::lay_out() {
   on_right->Add(below, wxSizerFlags(1).Expand().Border(wxLEFT, border));
   right->SetSizer(on_right);
   lay_out_with_room(right);
+  right->Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
+    event.Skip();
+    say_state(state_words_);
+  });
 
   panes->SetSize(FromDIP(wxSize(1240, 240)));  // some room until there is the real one
   panes->SetMinimumPaneSize(FromDIP(240));
   panes->SetSashGravity(0.44);
-  panes->SplitVertically(left, right, FromDIP(574));
+  panes->SplitVertically(left, right, FromDIP(590));
   auto* sizer = new wxBoxSizer(wxVERTICAL);
   sizer->Add(panes, wxSizerFlags(1).Expand());
   SetSizer(sizer);
@@ -291,9 +298,20 @@ void StandingPanel::show_gust() {
                     {},
                     ""});
   checks_.model->set_rows(std::move(rows));
-  const wxString state = known || report_of(piece_) != nullptr ? state_words() : wxString();
-  if (state_->GetLabel() != state) state_->SetLabelText(state);
+  say_state(known || report_of(piece_) != nullptr ? state_words() : wxString());
   answers_.bent(known ? bent_.get() : nullptr);
+}
+
+/// In as many lines as it takes.
+void StandingPanel::say_state(const wxString& words) {
+  const int width = state_->GetParent()->GetClientSize().x - FromDIP(12);
+  if (words == state_words_ && width == state_width_) return;
+  state_words_ = words, state_width_ = width;
+  const int before = state_->GetBestSize().y;
+  state_->SetLabelText(words);
+  state_->Wrap(std::max(width, FromDIP(120)));
+  state_->InvalidateBestSize();
+  if (state_->GetBestSize().y != before) state_->GetParent()->Layout();
 }
 
 /// "Past the limit of 16 mph. Worst wind from the front: it moves 5\" to the right…"

@@ -48,7 +48,7 @@ class StandingPanel : public wxPanel {
   const Table& checks() const { return checks_; }
   GustSlider& gust() { return *gust_; }
   wxString headline() const { return headline_->GetLabel(); }
-  wxString state() const { return state_->GetLabel(); }
+  const wxString& state() const { return state_words_; }
   wxString text() const { return text_->GetValue(); }
   wxButton& advice_button() { return *advice_; }
   wxString caution() const { return caution_->GetLabel(); }
@@ -63,6 +63,7 @@ class StandingPanel : public wxPanel {
   void show_piece();
   void show_gust();
   void say_headline();
+  void say_state(const wxString& words);
   wxString state_words() const;
   TableRow row_of(const PlacedPiece& placed) const;
   bool is_built(const std::string& piece) const;
@@ -84,6 +85,8 @@ class StandingPanel : public wxPanel {
   Table pieces_, checks_;
   GustSlider* gust_ = nullptr;
   wxStaticText* state_ = nullptr;
+  wxString state_words_;  ///< what it says, without line ends
+  int state_width_ = 0;   ///< [px] that it is broken for
   wxTextCtrl* text_ = nullptr;
   wxButton* advice_ = nullptr;
   wxStaticText* caution_ = nullptr;

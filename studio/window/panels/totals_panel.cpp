@@ -45,20 +45,20 @@ TotalsPanel::TotalsPanel(wxWindow* parent) : wxPanel(parent) {
   auto* lists =
       new wxSplitterWindow(this, wxID_ANY, wxDefaultPosition, wxDefaultSize, wxSP_LIVE_UPDATE | wxSP_NOBORDER);
   balloons_ = make_table(lists,
-                         {{"Colour", 180, false, true},
-                          {"Finish", 80},
-                          {"Size", 60, true},
+                         {{"Colour", 150, false, true},
+                          {"Finish", 76},
+                          {"Size", 54, true},
                           {"Inflated to", 90, true},
-                          {"Used", 60, true},
-                          {"Spares", 70, true},
-                          {"To buy", 70, true},
+                          {"Used", 56, true},
+                          {"Spares", 68, true},
+                          {"To buy", 66, true},
                           {"Packs", 0}},
                          "Balloons by colour and size");
-  supplies_ = make_table(lists, {{"Quantity", 90, true}, {"Supplies", 0}}, "Supplies");
+  supplies_ = make_table(lists, {{"Quantity", 86, true}, {"Supplies", 0}}, "Supplies");
   lists->SetSize(FromDIP(wxSize(1200, 200)));  // some room until there is the real one
   lists->SetMinimumPaneSize(FromDIP(160));
-  lists->SetSashGravity(0.68);
-  lists->SplitVertically(balloons_.list, supplies_.list, -FromDIP(420));
+  lists->SetSashGravity(0.62);
+  lists->SplitVertically(balloons_.list, supplies_.list, -FromDIP(486));
 
   auto* sizer = new wxBoxSizer(wxVERTICAL);
   sizer->Add(headline_, wxSizerFlags().Expand().Border(wxALL, FromDIP(8)));

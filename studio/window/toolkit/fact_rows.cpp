@@ -10,6 +10,7 @@
 #include <utility>
 
 #include "studio/window/toolkit/accessible_name.hpp"
+#include "studio/window/toolkit/wheel.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
@@ -86,6 +87,7 @@ wxWindow* FactRows::make_input(const FactField& field, std::size_t row) {
   if (field.kind == FactKind::choice) {
     auto* choice = new wxChoice(this, wxID_ANY);
     for (const Choice& one : field.choices) choice->Append(shown(one.label));
+    leave_wheel_to(this, choice);
     choice->Bind(wxEVT_CHOICE, [this, choice, row](wxCommandEvent&) {
       if (telling_) commit(row, text_of(choice->GetStringSelection()));
     });

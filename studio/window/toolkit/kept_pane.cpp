@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <memory>
+#include <optional>
 
 namespace quadrille {
 namespace {
@@ -13,12 +14,13 @@ int along(const wxSplitterWindow& splitter, const wxSize& size) {
 
 }  // namespace
 
-void keep_second_pane(wxSplitterWindow* splitter, int extent) {
-  auto kept = std::make_shared<int>(extent);
-  splitter->Bind(wxEVT_SIZE, [kept, splitter](wxSizeEvent& event) {
+void keep_second_pane(wxSplitterWindow* splitter, int extent, double share) {
+  auto kept = std::make_shared<std::optional<int>>();  // what the user gave it
+  splitter->Bind(wxEVT_SIZE, [kept, splitter, extent, share](wxSizeEvent& event) {
     const int room = along(*splitter, event.GetSize()), least = splitter->GetMinimumPaneSize();
     if (room < least) return;  // not on the screen yet: nothing to lay out
-    if (room > *kept) splitter->SetSashPosition(std::max(room - *kept, least));
+    const int own = kept->value_or(std::max(extent, static_cast<int>(share * room)));
+    if (room > own) splitter->SetSashPosition(std::max(room - own, least));
     event.Skip();
   });
   splitter->Bind(wxEVT_SPLITTER_SASH_POS_CHANGING, [kept, splitter](wxSplitterEvent& event) {

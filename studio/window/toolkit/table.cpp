@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "studio/window/toolkit/accessible_name.hpp"
+#include "studio/window/toolkit/list_room.hpp"
 #include "studio/window/toolkit/menu_keys.hpp"
 
 namespace quadrille {
@@ -18,6 +19,24 @@ wxDataViewRenderer* renderer_of(const TableColumn& column) {
   // In the middle of rows that a picture makes high.
   return new wxDataViewTextRenderer("string", wxDATAVIEW_CELL_INERT,
                                     (column.numbers ? wxALIGN_RIGHT : wxALIGN_LEFT) | wxALIGN_CENTRE_VERTICAL);
+}
+
+/// A disc with its outline in a square picture, `side` pixels wide.
+wxImage swatch_image(const wxColour& colour, int side) {
+  const double scale = side / 16.0, inner = 5.9 * scale, outer = 6.9 * scale;  // radii of the disc and the outline
+  wxImage image(side, side);
+  image.InitAlpha();
+  for (int y = 0; y < side; ++y)
+    for (int x = 0; x < side; ++x) {
+      const double r = std::hypot(x + 0.5 - side / 2.0, y + 0.5 - side / 2.0);
+      const double edge = std::clamp(r - inner + 0.5, 0.0, 1.0), alpha = std::clamp(outer + 0.5 - r, 0.0, 1.0);
+      const auto mixed = [edge](unsigned char part) {
+        return static_cast<unsigned char>(std::lround(part + (118 - part) * edge));
+      };
+      image.SetRGB(x, y, mixed(colour.Red()), mixed(colour.Green()), mixed(colour.Blue()));
+      image.SetAlpha(x, y, static_cast<unsigned char>(std::lround(alpha * 255)));
+    }
+  return image;
 }
 
 }  // namespace
@@ -74,10 +93,13 @@ Table make_table(wxWindow* parent, std::vector<TableColumn> columns, const wxStr
     const TableColumn& column = columns[i];
     wxDataViewRenderer* const renderer = renderer_of(column);
     if (!column.box && !column.with_swatch) renderer->EnableEllipsize(wxELLIPSIZE_END);
-    table.list->AppendColumn(new wxDataViewColumn(
-        column.title, renderer, i, column.width > 0 ? parent->FromDIP(column.width) : wxCOL_WIDTH_DEFAULT,
-        column.numbers ? wxALIGN_RIGHT : wxALIGN_LEFT, wxDATAVIEW_COL_RESIZABLE));
+    auto* const made = new wxDataViewColumn(column.title, renderer, i,
+                                            column.width > 0 ? parent->FromDIP(column.width) : wxCOL_WIDTH_DEFAULT,
+                                            column.numbers ? wxALIGN_RIGHT : wxALIGN_LEFT, wxDATAVIEW_COL_RESIZABLE);
+    table.list->AppendColumn(made);
+    if (column.grows) let_grow(*made);
   }
+  show_cut_texts(table.list);
   set_accessible_name(table.list, name, "");
   leave_keys_to_menus(table.list);
   return table;
@@ -91,20 +113,9 @@ void lay_out_with_room(wxWindow* window) {
 }
 
 wxBitmapBundle make_swatch(const wxColour& colour) {
-  constexpr int side = 16;
-  wxImage image(side, side);
-  image.InitAlpha();
-  for (int y = 0; y < side; ++y)
-    for (int x = 0; x < side; ++x) {
-      const double r = std::hypot(x + 0.5 - side / 2.0, y + 0.5 - side / 2.0);
-      const double edge = std::clamp(r - 5.4, 0.0, 1.0), alpha = std::clamp(7.4 - r, 0.0, 1.0);
-      const auto mixed = [edge](unsigned char part) {
-        return static_cast<unsigned char>(std::lround(part + (118 - part) * edge));
-      };
-      image.SetRGB(x, y, mixed(colour.Red()), mixed(colour.Green()), mixed(colour.Blue()));
-      image.SetAlpha(x, y, static_cast<unsigned char>(std::lround(alpha * 255)));
-    }
-  return wxBitmapBundle::FromBitmap(wxBitmap(image));
+  wxVector<wxBitmap> sizes;  // the larger one for screens of twice as many pixels
+  for (const int side : {16, 32}) sizes.push_back(wxBitmap(swatch_image(colour, side)));
+  return wxBitmapBundle::FromBitmaps(sizes);
 }
 
 }  // namespace quadrille

@@ -17,7 +17,14 @@ struct TableColumn {
   bool numbers = false;      ///< aligned to the right
   bool with_swatch = false;  ///< shows the row's swatch before its text
   bool box = false;          ///< a box that is ticked where the cell has any text, and that the user ticks
+  bool grows = false;        ///< takes room that is over, beside others that do; none: the last column takes it
 };
+
+/// The column, growing.
+inline TableColumn growing(TableColumn column) {
+  column.grows = true;
+  return column;
+}
 
 struct TableRow {
   std::vector<wxString> cells;
