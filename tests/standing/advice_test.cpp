@@ -237,7 +237,7 @@ TEST_CASE("lines were advised with ballast that did all the work: with lines it 
   CHECK(any);
 }
 
-TEST_CASE("where no line can go to the front none are advised: those to the sides and the back were once, and then found lacking") {
+TEST_CASE("lines to the sides and the back alone were advised, and then found lacking: now none are") {
   Area area = lawn();
   const Piece column = built_of("column", {{"height", length_of(2.4)}, {"ballast", mass_of(10)}});
   CHECK_FALSE(best_lines(Event{}, area, placed_with({}), column, 8).empty());
