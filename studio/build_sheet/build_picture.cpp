@@ -93,7 +93,9 @@ PicturePlace place_on(const BuildPicture& picture, const Vec3& point, const Vec3
   if (length < 1e-9) return {at, {1, 0}};
   x /= length, y /= length;
   const Extent& e = picture.extent;
-  const Point2 middle = picture.placement.on_page((e.left + e.right) / 2, e.floor + e.height() * 0.4);
+  // Along a level garland outward is up all the way, however its line sags and rises.
+  const double up = e.height() < 0.35 * e.width() ? -e.width() : e.height() * 0.4;
+  const Point2 middle = picture.placement.on_page((e.left + e.right) / 2, e.floor + up);
   const double away = x * (at.x - middle.x) + y * (at.y - middle.y);
   const bool turn = std::abs(away) > 1e-6 ? away < 0 : x < 0;
   return {at, turn ? Point2{-x, -y} : Point2{x, y}};
