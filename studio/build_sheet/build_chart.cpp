@@ -1,6 +1,7 @@
 #include "studio/build_sheet/build_chart.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "sdk/cluster.hpp"
@@ -64,7 +65,7 @@ struct ChartRow {
 };
 
 struct ChartWidths {
-  double number = 9, letters = 12, swatches = 15, at = 15, size = 0;
+  double number = 10, letters = 12, swatches = 15, at = 15, size = 0;
 };
 
 ChartWidths widths_of(const ClusterChart& chart, bool with_size) {
@@ -227,19 +228,33 @@ std::vector<Block> running_mark_blocks(const BuildSubject& subject, const Settin
   const LengthStyle lengths = lengths_in(setting.units);
   const auto marks = running_marks(subject.piece(), subject.chart, running_step_m(setting.units));
   if (marks.empty() || !subject.chart.rings) return {};
-  const bool feet = setting.units == Units::feet;
-  Block block = table_block("Running marks",
-                            {{"Along from " + print_start(subject)},
-                             {"Nearest cluster", 20, Across::right},
-                             {"Its middle at", 20, Across::right}},
-                            width);
+  // Two marks side by side: a list of its own length is not worth a page.
+  constexpr double cluster_room = 10, between = 3;
+  const double mark_room = std::max(9.0, text_width(print_length(marks.back().at_m, lengths), table_body) + 0.5);
+  const auto twice = [&](const std::array<std::vector<RowCell>, 2>& halves) {
+    std::vector<RowCell> cells = halves[0];
+    cells.push_back({"", between});
+    cells.insert(cells.end(), halves[1].begin(), halves[1].end());
+    return cells;
+  };
+  const auto cells_of = [&](const std::string& at, const std::string& cluster, const std::string& middle) {
+    return std::vector<RowCell>{{at, mark_room, Across::left, Face::regular},
+                                {cluster, cluster_room, Across::right, Face::bold},
+                                {middle, 0, Across::right}};
+  };
+  const auto captions = cells_of("Along", "Cluster", "Its middle");
+  Block block = table_block("Running marks from " + print_start(subject), {}, width);
+  for (auto* head : {&block.head, &block.head_again})
+    head->insert(head->end() - 1, captions_row(twice({captions, captions}), width));
   block.may_split = true;
-  for (const RunningMark& mark : marks) {
-    const std::string at = print_length(mark.at_m, lengths);
-    block.rows.push_back(cells_row({{feet ? at + " (" + print_length(mark.at_m, LengthStyle::metres) + ")" : at},
-                                    {std::to_string(mark.cluster), 20, Across::right, Face::bold},
-                                    {print_length(mark.cluster_at_m, lengths), 20, Across::right}},
-                                   width));
+  for (std::size_t i = 0; i < marks.size(); i += 2) {
+    const auto half = [&](std::size_t index) {
+      if (index >= marks.size()) return cells_of("", "", "");
+      const RunningMark& mark = marks[index];
+      return cells_of(print_length(mark.at_m, lengths), std::to_string(mark.cluster),
+                      print_length(mark.cluster_at_m, lengths));
+    };
+    block.rows.push_back(cells_row(twice({half(i), half(i + 1)}), width));
   }
   return {block};
 }

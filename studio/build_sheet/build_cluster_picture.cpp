@@ -55,6 +55,13 @@ std::size_t number_step(const BuildSubject& subject, const BuildPicture& picture
   return 50;
 }
 
+/// A name on white, so that neither a line nor a dark balloon behind it hides it.
+void add_name(Marks& marks, const Rect& box, const std::string& name, const TextStyle& style) {
+  const Rect behind{box.x - 0.2, box.y + 0.3, box.width + 0.4, box.height - 0.6};
+  marks.push_back(filled_mark(Part::drawing, rect_path(behind), ink_paper));
+  marks.push_back(text_mark(Part::dimension, box, name, style));
+}
+
 void add_numbers(Marks& marks, const BuildSubject& subject, const BuildPicture& picture, std::vector<Rect>& taken) {
   const TextStyle style = type(pt_caption, ink_text, Face::bold, Across::centre, Down::middle);
   const auto reaches = reaches_of(subject.piece());
@@ -69,7 +76,7 @@ void add_numbers(Marks& marks, const BuildSubject& subject, const BuildPicture& 
     Rect box;
     const PicturePlace place = place_on(picture, clusters[i].centre, clusters[i].axis);
     if (find_room_for_label(picture, place, text_width(number, style), 3.5, off, taken, box))
-      marks.push_back(text_mark(Part::dimension, box, number, style));
+      add_name(marks, box, number, style);
   }
 }
 
@@ -85,7 +92,7 @@ void add_loose_names(Marks& marks, const BuildSubject& subject, const BuildPictu
     Rect box;
     const double off = picture.placement.length(balloon.diameter_m / 2) + 0.6;
     if (find_room_for_label(picture, place, text_width(loose.name, style), 3.5, off, taken, box))
-      marks.push_back(text_mark(Part::dimension, box, loose.name, style));
+      add_name(marks, box, loose.name, style);
   }
 }
 

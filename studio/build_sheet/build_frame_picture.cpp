@@ -28,10 +28,11 @@ struct FramePainter {
   const Piece& piece() const { return subject.piece(); }
   const Vec3& node(std::uint32_t index) const { return piece().frame.nodes[index]; }
   Point2 on_page(const Vec3& p) const { return picture.placement.on_page(p.x(), p.z()); }
-  bool label(const PicturePlace& at, const std::string& text, const TextStyle& style, double off) {
+  bool label(const PicturePlace& at, const std::string& text, const TextStyle& style, double off,
+             LabelReach reach = LabelReach::around) {
     const double width = text_width(text, style), height = style.size_pt >= pt_body ? 4.2 : 3.6;
     Rect box;
-    if (!find_room_for_label(picture, at, width, height, off, taken, box)) return false;
+    if (!find_room_for_label(picture, at, width, height, off, taken, box, reach)) return false;
     marks.push_back(filled_mark(Part::drawing, rect_path(box), ink_paper));
     marks.push_back(text_mark(Part::dimension, box, text, style));
     return true;
@@ -52,6 +53,7 @@ void FramePainter::add_floor() {
   if (!picture.shows_floor) return;
   const double y = picture.placement.origin.y;
   marks.push_back(line_mark(Part::floor, {picture.room.x + 4, y}, {picture.room.right() - 2, y}, mm_strong));
+  taken.push_back({picture.room.x + 4, y - 0.4, picture.room.width - 6, 0.8});
 }
 
 /// Sections by turns dark and light, so that one sees where they meet in black and white too; without a frame the spine.
@@ -135,6 +137,12 @@ void FramePainter::add_lines() {
     auto& [at, names] = anchors[{std::lround(to.x), std::lround(to.y)}];
     at = to, names += (names.empty() ? "" : ", ") + line_name(i);
     taken.push_back({to.x - 1.3, to.y - 1.3, 2.6, 2.6});
+    // Labels keep off the line: one on it reads as the line's.
+    const double length = std::hypot(to.x - from.x, to.y - from.y);
+    for (double along = 2; along < length - 2; along += 1.5) {
+      const Point2 p{from.x + (to.x - from.x) * along / length, from.y + (to.y - from.y) * along / length};
+      taken.push_back({p.x - 0.7, p.y - 0.7, 1.4, 1.4});
+    }
   }
   // One label for those that fall on each other when seen from the front.
   for (const auto& [rounded, anchor] : anchors)
@@ -152,29 +160,38 @@ void FramePainter::add_section_labels() {
     const std::string number = std::to_string(i + 1), length = print_length(section.length_m, lengths);
     const double ring = 2 * ring_half_width(number), width = ring + 1 + text_width(length, style);
     const PicturePlace place = place_on(picture, at, tangent);
+    // The number close by rather than with its length, which the table has too, among other figures.
     Rect box;
-    if (find_room_for_label(picture, place, width, 4.4, 2.4, taken, box)) {
-      add_ring(marks, Part::dimension, {box.x + ring / 2, box.y + 2.2}, number);
+    const auto finds_room = [&](double wide, double off, LabelReach reach) {
+      return find_room_for_label(picture, place, wide, 4.4, off, taken, box, reach);
+    };
+    const bool whole = finds_room(width, 2.4, LabelReach::beside);
+    if (!whole && !finds_room(ring, 1.6, LabelReach::beside) && !finds_room(ring, 1.6, LabelReach::around)) continue;
+    add_ring(marks, Part::dimension, {box.x + ring / 2, box.y + 2.2}, number);
+    if (whole)
       marks.push_back(
           text_mark(Part::dimension, {box.x + ring + 1, box.y + 0.4, box.width - ring - 1, 3.6}, length, style));
-    } else if (find_room_for_label(picture, place, ring, 4.4, 1.6, taken, box)) {
-      add_ring(marks, Part::dimension, {box.x + ring / 2, box.y + 2.2}, number);
-    }
   }
 }
 
-/// Ticks across the frame, with figures as often as they have room.
+/// Ticks across the frame, with figures at as many of them as have room beside them along a level line.
 void FramePainter::add_running_marks(double step_m) {
   const double length = spine_length_m(piece());
   const TextStyle style = type(pt_caption, ink_quiet);
-  for (double at = step_m; at <= length + 1e-9 && at < 1000 * step_m; at += step_m) {
+  const double apart = picture.placement.length(step_m), air = 2;
+  const double widest = text_width(print_length(length, lengths), style) + air;
+  // Metres at whole ones where not every half has room.
+  const double step = lengths == LengthStyle::metres ? 2 : 1;
+  const int every = apart >= widest ? 1 : static_cast<int>(step * std::ceil(widest / apart / step));
+  int number = 0;
+  for (double at = step_m; at <= length + 1e-9 && number < 1000; at += step_m) {
     const Vec3 point = spine_point(piece(), at), before = spine_point(piece(), at - 0.02);
     PicturePlace place = place_on(picture, point, point - before);
     const Point2 in{-place.outward.x, -place.outward.y};
     marks.push_back(line_mark(Part::dimension, {place.at.x + in.x * 0.6, place.at.y + in.y * 0.6},
                               {place.at.x + in.x * 2.2, place.at.y + in.y * 2.2}, mm_line));
     place.outward = in;
-    label(place, print_length(at, lengths), style, 2.8);
+    if (++number % every == 0) label(place, print_length(at, lengths), style, 2.8, LabelReach::beside);
   }
 }
 
@@ -201,6 +218,8 @@ void FramePainter::add_dimensions() {
   height.text = print_length(top, lengths);
   height.from_x = {picture.placement.on_page(room.left + room.width() / 2, 0).x};
   add_height_extension(marks, height);
+  const double left = std::min(height.x, height.from_x.front()), right = std::max(height.x, height.from_x.front());
+  taken.push_back({left, height.top - 0.3, right - left - 3, 0.6});
   add_height_dimension(marks, height, ink_paper);
   taken.push_back(room_of(height));
 }
@@ -217,8 +236,8 @@ void add_frame_picture(Marks& marks, const BuildSubject& subject, const BuildPic
   painter.add_joints();
   painter.add_supports();
   painter.add_tie_points();
-  painter.add_section_labels();
   painter.add_running_marks(running_step_m(units));
+  painter.add_section_labels();
 }
 
 }  // namespace quadrille

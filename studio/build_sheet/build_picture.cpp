@@ -55,23 +55,30 @@ Extent cluster_extent(const BuildSubject& subject) {
     if (support.is_foot)
       include(extent, any, support.place.x(), support.place.z(), subject.piece().supports[support.support].width_m / 2,
               0);
-  return drawable(to_floor(extent));
+  // What hangs is numbered without the floor, which its frame's picture shows.
+  const bool stands = std::ranges::count(subject.supports, true, &NamedSupport::is_foot) > 0;
+  return drawable(stands ? to_floor(extent) : extent);
 }
 
-BuildPicture picture_in(const Rect& room, const Extent& extent, Units units) {
-  BuildPicture picture{room, extent, 10, {}, extent.floor <= 1e-9 && extent.top > 0};
+double frame_bottom(const BuildSubject& subject) {
+  const bool stands_on_two = std::ranges::count(subject.supports, true, &NamedSupport::is_foot) >= 2;
+  return stands_on_two ? 20 : 7;
+}
+
+BuildPicture picture_in(const Rect& room, const Extent& extent, Units units, double bottom) {
+  BuildPicture picture{room, extent, 10, {}, extent.floor <= 1e-9 && extent.top > 0, bottom};
   const double width = std::max(10.0, room.width - picture_left - picture_right);
-  const double height = std::max(10.0, room.height - picture_top - picture_bottom);
+  const double height = std::max(10.0, room.height - picture_top - bottom);
   picture.scale = fitting_scale(extent.width(), extent.height(), width, height, units);
   const double k = 1000 / picture.scale;
   picture.placement.mm_per_metre = k;
   picture.placement.origin.x = room.x + picture_left + (width - extent.width() * k) / 2 - extent.left * k;
-  picture.placement.origin.y = room.bottom() - picture_bottom + extent.floor * k - (height - extent.height() * k) * 0.3;
+  picture.placement.origin.y = room.bottom() - bottom + extent.floor * k - (height - extent.height() * k) * 0.3;
   return picture;
 }
 
 double picture_height(const BuildPicture& picture) {
-  return picture_top + picture_bottom + picture.extent.height() * 1000 / picture.scale + 0.5;
+  return picture_top + picture.bottom + picture.extent.height() * 1000 / picture.scale + 0.5;
 }
 
 void add_picture_caption(Marks& marks, const BuildPicture& picture, const std::string& name, Units units) {
@@ -86,16 +93,19 @@ PicturePlace place_on(const BuildPicture& picture, const Vec3& point, const Vec3
   if (length < 1e-9) return {at, {1, 0}};
   x /= length, y /= length;
   const Extent& e = picture.extent;
-  const Point2 middle = picture.placement.on_page((e.left + e.right) / 2, e.floor + e.height() * 0.4);
+  // Along a level garland outward is up all the way, however its line sags and rises.
+  const double up = e.height() < 0.35 * e.width() ? -e.width() : e.height() * 0.4;
+  const Point2 middle = picture.placement.on_page((e.left + e.right) / 2, e.floor + up);
   const double away = x * (at.x - middle.x) + y * (at.y - middle.y);
   const bool turn = std::abs(away) > 1e-6 ? away < 0 : x < 0;
   return {at, turn ? Point2{-x, -y} : Point2{x, y}};
 }
 
 bool find_room_for_label(const BuildPicture& picture, const PicturePlace& at, double width, double height, double off,
-                         std::vector<Rect>& taken, Rect& label) {
+                         std::vector<Rect>& taken, Rect& label, LabelReach reaches) {
   const Rect& room = picture.room;
   for (const double side : std::array{1.0, -1.0, 1.8, -1.8, 3.0, 4.5}) {
+    if (reaches == LabelReach::beside && side != 1) break;
     const Point2 out{at.outward.x * side, at.outward.y * side};
     // The label's nearest edge stands `off` from the place, whichever way it lies.
     const double reach =
@@ -104,7 +114,8 @@ bool find_room_for_label(const BuildPicture& picture, const PicturePlace& at, do
     const Point2 centre{at.at.x + at.outward.x * sign * reach, at.at.y + at.outward.y * sign * reach};
     const Rect box{centre.x - width / 2, centre.y - height / 2, width, height};
     if (box.x < room.x || box.right() > room.right() || box.y < room.y + 6 || box.bottom() > room.bottom()) continue;
-    if (meets_any(box, taken)) continue;
+    constexpr double air = 0.7;  // two labels side by side do not read as one
+    if (meets_any({box.x - air, box.y, box.width + 2 * air, box.height}, taken)) continue;
     taken.push_back(box);
     label = box;
     return true;

@@ -18,6 +18,7 @@ struct BuildPicture {
   double scale = 10;
   Placement placement;
   bool shows_floor = true;
+  double bottom = 20;  ///< mm kept free beneath what is drawn
 };
 
 /// What the pictures have to hold [m]: frame with feet, anchors and tie points; balloons.
@@ -25,10 +26,14 @@ Extent frame_extent(const BuildSubject& subject);
 Extent cluster_extent(const BuildSubject& subject);
 
 /// Room about a picture for its caption, dimensions and labels [mm].
-inline constexpr double picture_left = 16, picture_right = 12, picture_top = 14, picture_bottom = 20;
+inline constexpr double picture_left = 16, picture_right = 12, picture_top = 14;
+
+/// What it keeps free beneath: room for the dimension between two feet, or for labels alone.
+double frame_bottom(const BuildSubject& subject);
+inline constexpr double cluster_bottom = 7;
 
 /// The largest scale at which the extent fits into the room with what stands about it, in its middle.
-BuildPicture picture_in(const Rect& room, const Extent& extent, Units units);
+BuildPicture picture_in(const Rect& room, const Extent& extent, Units units, double bottom);
 
 /// Height of a room [mm] that just holds a picture of this scale.
 double picture_height(const BuildPicture& picture);
@@ -42,10 +47,13 @@ struct PicturePlace {
 };
 PicturePlace place_on(const BuildPicture& picture, const Vec3& point, const Vec3& tangent);
 
+/// How far from its place a label may stand: right beside it on the outward side, or on either side and farther off.
+enum class LabelReach { beside, around };
+
 /// A label of this size beside `at`: outward, inward, farther out; the first of these that keeps clear of `taken` and
 /// within the picture's room. It is added to `taken`. False where there is none.
 bool find_room_for_label(const BuildPicture& picture, const PicturePlace& at, double width, double height, double off,
-                         std::vector<Rect>& taken, Rect& label);
+                         std::vector<Rect>& taken, Rect& label, LabelReach reach = LabelReach::around);
 
 /// The frame: sections, joints, feet with their ballast, hooks, tie points, lines and anchors, marks along it.
 void add_frame_picture(Marks& marks, const BuildSubject& subject, const BuildPicture& picture, Units units);

@@ -14,9 +14,10 @@ namespace {
 
 constexpr double caption = 6, foot = 6, aside = 12, most_height = 78;
 
-/// Extent seen from above: x to the right, depth upwards.
+/// Extent seen from above: x to the right, depth upwards. Nothing for a single plate without lines, which needs no plan.
 std::optional<Extent> plan_extent(const BuildSubject& subject) {
   std::optional<Extent> extent;
+  if (subject.lines.empty() && std::ranges::count(subject.supports, true, &NamedSupport::is_foot) < 2) return extent;
   const auto include = [&](double x, double y, double reach) {
     const Extent one{x - reach, x + reach, y - reach, y + reach};
     extent = extent ? around(*extent, one) : one;

@@ -53,7 +53,8 @@ Row cells_row(const std::vector<RowCell>& cells, double width) {
   return row_of(cells, width, pt_body, ink_text, line_height);
 }
 
-Row captions_row(const std::vector<RowCell>& cells, double width) {
+Row captions_row(std::vector<RowCell> cells, double width) {
+  for (RowCell& cell : cells) cell.face = Face::regular;
   return row_of(cells, width, pt_caption, ink_quiet, 3.8);
 }
 

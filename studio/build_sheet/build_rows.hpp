@@ -22,8 +22,8 @@ struct RowCell {
 /// Cells side by side with a little air between, as wide as the column.
 Row cells_row(const std::vector<RowCell>& cells, double width);
 
-/// The same as captions over a table.
-Row captions_row(const std::vector<RowCell>& cells, double width);
+/// The same as captions over a table, none of them bold.
+Row captions_row(std::vector<RowCell> cells, double width);
 
 /// A paragraph of body text of any length up to 12 lines.
 Row text_row(const std::string& text, double width, double air = 1.2, const Ink& ink = ink_text);

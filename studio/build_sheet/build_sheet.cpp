@@ -38,11 +38,11 @@ std::vector<Block> blocks_of(const BuildSubject& subject, bool alone, const Sett
   append(blocks, frame_blocks(subject, setting, width));
   append(blocks, caution_blocks(subject, width));
   append(blocks, part_blocks(subject, setting, width));
+  blocks.push_back(sizes_block(subject, setting, width));
   append(blocks, chart_blocks(subject, setting, width));
   append(blocks, loose_blocks(subject, setting, width));
   append(blocks, running_mark_blocks(subject, setting, width));
-  blocks.push_back(sizes_block(subject, setting, width));
-  if (alone) blocks.push_back(mending_block(std::span(&subject, 1), width));
+  if (alone) blocks.push_back(mending_block(std::span(&subject, 1), setting.units, width));
   append(blocks, stretch_blocks(subject, setting, width));
   return blocks;
 }
@@ -67,16 +67,54 @@ std::string scales_of(const BuildPage& page, Units units) {
   return std::ranges::count(scales, scales.front()) == std::ssize(scales) ? scales.front() : "as stated";
 }
 
+/// The lists of a subject, measured for each width that they are set in: columns beside or beneath a picture may be wider
+/// than those of a page of lists.
+class BuildLists {
+ public:
+  BuildLists(const BuildSubject& subject, bool alone, const Setting& setting)
+      : subject_(subject), alone_(alone), setting_(setting) {}
+
+  FlowPlace flow_into(const std::vector<Rect>& columns, FlowPlace from, Marks* marks) {
+    if (columns.empty()) return from;
+    return flow(blocks_for(columns.front().width), from, columns, marks);
+  }
+  bool is_at_end(FlowPlace place) const { return !made_.empty() && place.block >= made_.begin()->second.size(); }
+
+  /// On how many pages the pictures and all lists are, 1,000 at most.
+  std::size_t pages_with(const BuildLayout& layout) {
+    constexpr std::size_t most = 1000;
+    FlowPlace place;
+    for (const BuildPage& page : layout.pages) place = flow_into(page.columns, place, nullptr);
+    std::size_t pages = layout.pages.size();
+    for (const std::vector<Rect> columns = list_columns(layout); pages < most; ++pages) {
+      if (is_at_end(place)) break;
+      place = flow_into(columns, place, nullptr);
+    }
+    return pages;
+  }
+
+  /// Of a page that has lists alone.
+  std::vector<Rect> list_columns(const BuildLayout& layout) const {
+    return build_columns(content_of(blank_page(setting_.paper, layout.landscape), setting_.input.event));
+  }
+
+ private:
+  const std::vector<Block>& blocks_for(double width) {
+    const auto known = made_.find(width);
+    return known != made_.end() ? known->second
+                                : made_.emplace(width, blocks_of(subject_, alone_, setting_, width)).first->second;
+  }
+
+  const BuildSubject& subject_;
+  const bool alone_;
+  const Setting& setting_;
+  std::map<double, std::vector<Block>> made_;
+};
+
 void add_subject(std::vector<BuildDraft>& drafts, const BuildSubject& subject, bool alone, const Setting& setting) {
-  const BuildLayout layout = build_layout(subject, setting);
-  // Columns beside or beneath a picture may be wider than those of a page of lists: rows are measured for each.
-  std::map<double, std::vector<Block>> made;
-  const auto blocks_for = [&](const std::vector<Rect>& columns) -> const std::vector<Block>& {
-    const double width = columns.front().width;
-    const auto known = made.find(width);
-    return known != made.end() ? known->second
-                               : made.emplace(width, blocks_of(subject, alone, setting, width)).first->second;
-  };
+  BuildLists lists(subject, alone, setting);
+  const BuildLayout layout =
+      build_layout(subject, setting, [&](const BuildLayout& candidate) { return lists.pages_with(candidate); });
   const std::string heading = "Build: " + subject.title(), areas = areas_of(subject);
   FlowPlace place;
   const auto new_draft = [&](const std::string& scale) -> BuildDraft& {
@@ -96,14 +134,12 @@ void add_subject(std::vector<BuildDraft>& drafts, const BuildSubject& subject, b
       add_cluster_picture(draft.page.marks, subject, picture, setting);
       draft.page.scale = picture.scale;
     }
-    place = flow(blocks_for(page.columns), place, page.columns, &draft.page.marks);
+    place = lists.flow_into(page.columns, place, &draft.page.marks);
   }
-  const std::vector<Rect> columns =
-      build_columns(content_of(blank_page(setting.paper, layout.landscape), setting.input.event));
-  const std::vector<Block>& blocks = blocks_for(columns);
-  while (place.block < blocks.size()) {
+  const std::vector<Rect> columns = lists.list_columns(layout);
+  while (!lists.is_at_end(place)) {
     BuildDraft& draft = new_draft("");
-    const FlowPlace next = flow(blocks, place, columns, &draft.page.marks);
+    const FlowPlace next = lists.flow_into(columns, place, &draft.page.marks);
     if (next.block == place.block && next.row == place.row) break;
     place = next;
   }
@@ -121,7 +157,7 @@ void add_mending(std::vector<BuildDraft>& drafts, const std::vector<BuildSubject
   Page page = blank_page(setting.paper, false);
   page.name = "A balloon has burst";
   const std::vector<Rect> columns = build_columns(content_of(page, setting.input.event));
-  const std::vector<Block> blocks{mending_block(subjects, columns.front().width)};
+  const std::vector<Block> blocks{mending_block(subjects, setting.units, columns.front().width)};
   for (FlowPlace place; place.block < blocks.size();) {
     drafts.push_back({page, {"Build: all pieces", all_areas(setting), "", 1, 1}});
     const FlowPlace next = flow(blocks, place, columns, &drafts.back().page.marks);

@@ -161,19 +161,69 @@ std::string describe(const BuildSubject& subject, const MakingStretch& stretch, 
          (balloon.role == Role::accent ? "*" : "") + " " + loose.side;
 }
 
+constexpr double number_room = 4.8;  // mm, of a cluster's number in a list
+
 Row cluster_row(const ChartCluster& cluster, double width) {
-  return cells_row({{std::to_string(cluster.number), 9, Across::left, Face::bold}, {describe(cluster)}}, width);
+  return cells_row({{std::to_string(cluster.number), number_room, Across::left, Face::bold}, {describe(cluster)}},
+                   width);
 }
 
-/// Fillers two to a row, each as "f12: 5 B front".
-void add_filler_rows(Block& block, const BuildSubject& subject, const MakingStretch& stretch, double width) {
-  if (stretch.loose.empty()) return;
+/// A row of fillers from `first` on, as many as stand side by side, each as "f12: 5 B front".
+Row filler_row(const BuildSubject& subject, const MakingStretch& stretch, std::size_t first, std::size_t columns,
+               double width) {
+  std::vector<RowCell> cells;
+  for (std::size_t i = first; i < first + columns; ++i)
+    cells.push_back({i < stretch.loose.size() ? describe(subject, stretch, i) : ""});
+  return cells_row(cells, width);
+}
+
+/// What room the pictures of a garland leave beside them for lists: none where it would be too narrow for a filler.
+struct SideRoom {
+  double width = 0, height = 0;  ///< mm
+  bool takes_clusters = false;   ///< each cluster of the garland goes into one line there
+};
+
+SideRoom side_room(const BuildSubject& subject, const StripPlan& plan, double width) {
+  constexpr double least = 34, air = 2;
+  SideRoom side{width - (plan.step_m + 2 * plan.ends_m) * plan.k() - air, plan.height(), true};
+  if (side.width < least) return {};
+  for (const ChartCluster& cluster : subject.chart.clusters)
+    side.takes_clusters &= text_width(describe(cluster), table_body) <= side.width - number_room - 1.8;
+  return side;
+}
+
+/// The clusters and fillers of a stretch: beside its picture as far as there is room, then beneath it.
+struct StretchLists {
+  std::vector<Row> beside, beneath;
+};
+
+StretchLists lists_of(const BuildSubject& subject, const MakingStretch& stretch, const SideRoom& side, double width) {
+  StretchLists lists;
+  double left = side.height;
+  const auto goes_beside = [&](Row row) {
+    if (row.height > left) return false;
+    left -= row.height;
+    lists.beside.push_back(std::move(row));
+    return true;
+  };
+  for (const std::size_t index : stretch.clusters) {
+    const ChartCluster& cluster = subject.chart.clusters[index];
+    if (!side.takes_clusters || !goes_beside(cluster_row(cluster, side.width)))
+      lists.beneath.push_back(cluster_row(cluster, width));
+  }
+  std::size_t filler = 0;
+  while (filler < stretch.loose.size() && goes_beside(filler_row(subject, stretch, filler, 1, side.width))) ++filler;
   constexpr std::size_t columns = 2;
-  for (std::size_t i = 0; i < stretch.loose.size(); i += columns) {
-    std::vector<RowCell> cells;
-    for (std::size_t c = i; c < i + columns; ++c)
-      cells.push_back({c < stretch.loose.size() ? describe(subject, stretch, c) : ""});
-    block.rows.push_back(cells_row(cells, width));
+  for (; filler < stretch.loose.size(); filler += columns)
+    lists.beneath.push_back(filler_row(subject, stretch, filler, columns, width));
+  return lists;
+}
+
+void draw_beside(Marks& marks, const std::vector<Row>& rows, const Rect& at, double side) {
+  double y = at.y;
+  for (const Row& row : rows) {
+    row.draw(marks, {at.right() - side, y, side, row.height});
+    y += row.height;
   }
 }
 
@@ -203,23 +253,31 @@ std::vector<Block> stretch_blocks(const BuildSubject& subject, const Setting& se
                    "seen, f and a number on fillers, counted anew in each stretch.",
                width));
   how.rows.push_back(
-      text_row("Beneath stand the clusters with their balloons, nominal size in inches and colour, and the "
+      text_row("By it stand the clusters with their balloons, nominal size in inches and colour, and the "
                "fillers with the side of the line on which they sit. A star is an accent.",
                width));
   Block block = table_block("Stretch by stretch", {}, width);
+  const SideRoom side = side_room(subject, plan, width);
   for (std::size_t s = 0; s < stretches->size(); ++s) {
     const MakingStretch& stretch = (*stretches)[s];
     if (stretch.clusters.empty() && stretch.loose.empty()) continue;
+    const StretchLists lists = lists_of(subject, stretch, side, width);
     block.rows.push_back(stretch_heading(stretch, lengths, width));
+    const std::size_t first = block.rows.size();
     block.rows.push_back(
-        picture_row(plan.height(), [&subject, &setting, stretches, balloons, s, plan](Marks& marks, const Rect& at) {
+        picture_row(plan.height(), [&subject, &setting, stretches, balloons, s, plan, beside = lists.beside,
+                                    side = side.width](Marks& marks, const Rect& at) {
           add_strip(marks, subject, setting, *balloons, (*stretches)[s], s, plan, at);
+          draw_beside(marks, beside, at, side);
         }));
-    block.rows.back().with_before = true;
-    for (const std::size_t index : stretch.clusters)
-      block.rows.push_back(cluster_row(subject.chart.clusters[index], width));
-    if (!stretch.clusters.empty()) block.rows[block.rows.size() - stretch.clusters.size()].with_before = true;
-    add_filler_rows(block, subject, stretch, width);
+    block.rows.insert(block.rows.end(), lists.beneath.begin(), lists.beneath.end());
+    // The names on the picture are read together with what is told of them, as far as a column of any paper holds it.
+    constexpr double most_together = 105;
+    double together = 0;
+    for (std::size_t i = first; i < block.rows.size(); ++i) {
+      together += block.rows[i].height;
+      block.rows[i].with_before = together <= most_together;
+    }
   }
   return {how, block};
 }

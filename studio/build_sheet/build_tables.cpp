@@ -38,14 +38,16 @@ Row name_row(const BuildPiece& piece, bool numbered, double width) {
 Block sections_block(const BuildSubject& subject, const Setting& setting, double width) {
   const LengthStyle lengths = lengths_in(setting.units);
   Block block = table_block(
-      "Frame sections", {{"Section", 14}, {"Length", 20, Across::right}, {"Rod or tube, how it is carried"}}, width);
+      "Frame sections", {{"Section", 11}, {"Length", 16, Across::right}, {"", 1.5}, {"Rod or tube, how it is carried"}},
+      width);
   for (std::size_t i = 0; i < subject.frame.sections.size(); ++i) {
     const FrameSection& section = subject.frame.sections[i];
     const std::string rod = print_tube(section);
-    block.rows.push_back(cells_row({{std::to_string(i + 1), 14, Across::left, Face::bold},
-                                    {print_length(section.length_m, lengths), 20, Across::right},
+    block.rows.push_back(cells_row({{std::to_string(i + 1), 11, Across::left, Face::bold},
+                                    {print_length(section.length_m, lengths), 16, Across::right},
+                                    {"", 1.5},
                                     {rod + ", " +
-                                     (section.springs ? "straight; it bends when raised"
+                                     (section.springs ? "straight; bends when raised"
                                       : section.bent  ? "bent"
                                                       : "straight")}},
                                    width));
@@ -62,9 +64,10 @@ std::string describe(const Support& support, const Setting& setting) {
   const MassStyle masses = masses_in(setting.units);
   if (support.kind == SupportKind::socket) return "socket in the ground";
   if (support.kind == SupportKind::surface) return "rests on what is there";
-  std::string text = "plate " + print_length(support.width_m, lengths) + " × " +
-                     print_length(support.depth_m, lengths) + ", " + print_mass(support.own_mass_kg, masses);
-  if (support.ballast_kg > 0) text += "; ballast on it " + print_mass(support.ballast_kg, masses);
+  const std::string width = print_length(support.width_m, lengths), depth = print_length(support.depth_m, lengths);
+  std::string text =
+      "plate " + width + (width == depth ? " square" : " × " + depth) + ", " + print_mass(support.own_mass_kg, masses);
+  if (support.ballast_kg > 0) text += "; ballast " + print_mass(support.ballast_kg, masses);
   return text;
 }
 
@@ -87,7 +90,7 @@ void add_feet(std::vector<Block>& blocks, const BuildSubject& subject, const Set
     const Support& support = subject.piece().supports[named.support];
     if (named.is_foot) {
       feet.rows.push_back(
-          cells_row({{capital(named.name), 22, Across::left, Face::bold}, {describe(support, setting)}}, width));
+          cells_row({{capital(named.name), 18, Across::left, Face::bold}, {describe(support, setting)}}, width));
       continue;
     }
     if (first == nullptr) first = &named;
@@ -162,7 +165,7 @@ std::string finding_step(const BuildSubject& subject, const std::string& at) {
            "chart "
            "has its colours by place, the balloons beside it tell which one is missing.";
   return find + " its stretch by measuring along the line from " + print_start(subject) +
-         ", and its name on the picture of that stretch. Beneath stand its size and colour.";
+         ", and its name on the picture of that stretch. By it stand its size and colour.";
 }
 
 }  // namespace
@@ -237,7 +240,7 @@ Block sizes_block(const BuildSubject& subject, const Setting& setting, double wi
                                       {"Colour"},
                                       {"Size", 11, Across::right},
                                       {"Blow to", 14, Across::right},
-                                      {"Each", 8, Across::right},
+                                      {subject.pieces.size() > 1 ? "Each" : "Count", 8, Across::right},
                                       {"Spares", 11, Across::right}};
   Block block = table_block("Balloons and sizes", captions, width);
   std::set<std::pair<std::string, double>> bags;
@@ -272,16 +275,19 @@ Block sizes_block(const BuildSubject& subject, const Setting& setting, double wi
                "sizer.",
                width, 1.2, ink_quiet));
   block.rows.back().with_before = true;
-  for (const SizerLine& size : subject.sizes)
-    if (std::abs(size.sizer_m - size.inflated_m) >= 0.0005)
-      block.rows.push_back(text_row(
-          print_nominal(size.nominal_in) + ": blown to " + print_inflated(size.sizer_m, lengths) +
-              " where they are inflated they measure " + print_inflated(size.inflated_m, lengths) + " at the event.",
-          width, 1.2, ink_quiet));
+  std::string there;
+  for (const SizerLine& size : subject.sizes) {
+    const std::string blown = print_inflated(size.sizer_m, lengths),
+                      measures = print_inflated(size.inflated_m, lengths);
+    const std::string both = blown + " become " + measures;
+    if (blown != measures && there.find(both) == std::string::npos) there += (there.empty() ? "" : ", ") + both;
+  }
+  if (!there.empty())
+    block.rows.push_back(text_row("At the event's temperature " + there + ".", width, 1.2, ink_quiet));
   return block;
 }
 
-Block mending_block(std::span<const BuildSubject> subjects, double width) {
+Block mending_block(std::span<const BuildSubject> subjects, Units units, double width) {
   Block block = table_block("A balloon has burst", {}, width);
   int number = 0;
   const auto step = [&](const std::string& text) { block.rows.push_back(step_row(++number, text, width)); };
@@ -303,8 +309,9 @@ Block mending_block(std::span<const BuildSubject> subjects, double width) {
       "others. Pocket every scrap: children choke on latex.");
   step(
       "Ease the new one in between its neighbours from the front, tail first, stretch its neck round the twisted necks "
-      "on the rod or line twice and tuck it under the turn. Where fingers do not reach, tie a thin balloon or 30 cm of "
-      "line to the neck beforehand and knot that round the cluster.");
+      "on the rod or line twice and tuck it under the turn. Where fingers do not reach, tie a thin balloon or " +
+      std::string(units == Units::feet ? "a foot" : "30 cm") +
+      " of line to the neck beforehand and knot that round the cluster.");
   if (std::ranges::any_of(subjects, [](const BuildSubject& subject) { return !subject.loose.empty(); }))
     step(
         "Fillers, toppers and collars: two glue dots where it touches its neighbours, or its neck under a "

@@ -25,10 +25,11 @@ inline std::string print_road(double metres, Units units) {
                               : print_fixed(metres / 1000, 1) + " km";
 }
 
-/// Water that is filled in [l, 0 or more]: "8.3 l", or "2.2 gal" of 231 cubic inches.
+/// Water that is filled in [l, 0 or more]: "8.3 l", or "2.2 gal" of 231 cubic inches; without a decimal from 10 on.
 inline std::string print_litres(double litres, Units units) {
   constexpr double litres_per_gallon = 231 * metres_per_inch * metres_per_inch * metres_per_inch * 1000;
-  return units == Units::feet ? print_fixed(litres / litres_per_gallon, 1) + " gal" : print_fixed(litres, 1) + " l";
+  const double amount = units == Units::feet ? litres / litres_per_gallon : litres;
+  return print_fixed(amount, amount < 9.95 ? 1 : 0) + (units == Units::feet ? " gal" : " l");
 }
 
 }  // namespace quadrille

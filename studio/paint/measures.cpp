@@ -8,9 +8,9 @@
 namespace quadrille {
 namespace {
 
-constexpr std::array<std::string_view, 22> units{"m",  "cm",  "mm",  "km",   "in",    "ft", "g", "kg",
-                                                 "lb", "oz",  "l",   "%",    "°C",    "°F", "h", "s",
-                                                 "pt", "min", "mph", "km/h", "miles", "gal"};
+constexpr std::array<std::string_view, 24> units{"m",  "cm",  "mm",  "km",   "in",    "ft",  "g",   "kg",
+                                                 "lb", "oz",  "l",   "%",    "°C",    "°F",  "h",   "s",
+                                                 "pt", "min", "mph", "km/h", "miles", "gal", "lbf", "N"};
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 bool is_times(std::string_view word) { return word == "x" || word == "×"; }

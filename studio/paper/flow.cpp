@@ -32,10 +32,10 @@ std::size_t group_after(const Block& block, std::size_t index) {
   return index;
 }
 
-/// Height of the block's head and its first three rows, or all where there are fewer.
+/// Height of the block's head and of the rows that suffice to begin with, or of all where there are fewer.
 double height_of_beginning(const Block& block) {
   double height = height_of(block.head);
-  for (std::size_t i = 0; i < block.rows.size() && (i < 3 || block.rows[i].with_before); ++i)
+  for (std::size_t i = 0; i < block.rows.size() && (i < block.beginning || block.rows[i].with_before); ++i)
     height += block.rows[i].height;
   return height;
 }

@@ -22,8 +22,9 @@ struct Block {
   std::vector<Row> head, rows, head_again;
   double gap = 5;  ///< mm left free before it where it does not begin a column
   bool begins_column = false;
-  bool may_split = false;    ///< a list that may as well go on in the next column, from its third row on
-  bool with_before = false;  ///< begins no column alone: the block before it, or its last rows, go along
+  bool may_split = false;     ///< a list that may as well go on in the next column
+  bool with_before = false;   ///< begins no column alone: the block before it, or its last rows, go along
+  std::size_t beginning = 3;  ///< where it may be split, so many rows suffice to begin with
 };
 
 /// Where the flow stands: the next row to be set. It is at its end when `block` equals the number of blocks.

@@ -229,7 +229,7 @@ Block anchor_block(const Scene& scene, double width) {
   if (block.rows.empty()) return block;
   block.head = {paragraph(Part::key, "Securing lines", table_bold, width, 0.4)};
   if (leaves)
-    block.head.push_back(paragraph(Part::key, "dashed: to before or behind the piece", table_quiet, width, 1));
+    block.head.push_back(paragraph(Part::key, "dashed: they run out in front or behind", table_quiet, width, 1));
   block.head.push_back(rule(Part::key, 0.6, 1.8));
   block.head_again = block.head;
   return block;

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <set>
 #include <span>
 #include <string>
@@ -18,27 +17,40 @@ namespace {
 
 constexpr double head = 20;  // mm over the circles: what to do, and the line of 100 mm
 
-/// One diameter with everything that is blown to it.
+/// One curve with everything that is blown to it.
 struct GaugeSize {
-  double diameter_mm = 0, around_m = 0;
+  double diameter_mm = 0;
   std::string label;
 };
 
-std::vector<GaugeSize> gauge_sizes(const std::vector<SizerLine>& sizes, LengthStyle lengths) {
-  std::map<std::string, GaugeSize> by_figure;
-  std::map<std::string, std::set<double>> nominal;
+/// Diameters that no hand tells apart, down to `least_mm`, as one curve in their middle.
+struct GaugeGroup {
+  double most_mm = 0, least_mm = 0;
+  std::set<double> nominal_in;
+};
+
+GaugeSize size_of(const GaugeGroup& group, LengthStyle lengths) {
+  GaugeSize size{(group.most_mm + group.least_mm) / 2, ""};
+  for (const double inches : group.nominal_in) size.label += (size.label.empty() ? "" : ", ") + print_nominal(inches);
+  const std::string least = print_inflated(group.least_mm / 1000, lengths),
+                    most = print_inflated(group.most_mm / 1000, lengths);
+  size.label += " blown to " + (least == most ? most : least.substr(0, least.find(' ')) + " to " + most);
+  return size;
+}
+
+std::vector<GaugeSize> gauge_sizes(std::vector<SizerLine> sizes, LengthStyle lengths) {
+  constexpr double together_mm = 2;
+  std::ranges::sort(sizes, std::ranges::greater{}, &SizerLine::sizer_m);
+  std::vector<GaugeGroup> groups;
   for (const SizerLine& size : sizes) {
-    const std::string figure = print_inflated(size.sizer_m, lengths);
-    by_figure[figure] = {size.sizer_m * 1000, size.around_m, ""};
-    nominal[figure].insert(size.nominal_in);
+    const double diameter_mm = size.sizer_m * 1000;
+    if (groups.empty() || groups.back().most_mm - diameter_mm > together_mm + 1e-9)
+      groups.push_back({diameter_mm, diameter_mm, {}});
+    groups.back().least_mm = diameter_mm;
+    groups.back().nominal_in.insert(size.nominal_in);
   }
   std::vector<GaugeSize> all;
-  for (auto& [figure, size] : by_figure) {
-    for (const double inches : nominal[figure]) size.label += (size.label.empty() ? "" : ", ") + print_nominal(inches);
-    size.label += " blown to " + figure;
-    all.push_back(size);
-  }
-  std::ranges::sort(all, std::ranges::greater{}, &GaugeSize::diameter_mm);
+  for (const GaugeGroup& group : groups) all.push_back(size_of(group, lengths));
   return all;
 }
 
@@ -167,28 +179,48 @@ void add_circles(std::vector<Page>& pages, const std::vector<GaugeSize>& sizes, 
   }
 }
 
-void add_quarters(std::vector<Page>& pages, const std::vector<GaugeSize>& sizes, const Setting& setting) {
+/// How deep a piece of the circle is that is as wide as the page.
+double depth_of_piece(const GaugeSize& size, double width) {
+  const double radius = size.diameter_mm / 2;
+  return radius * (1 - std::cos(std::asin(std::min(1.0, width / 2 / radius))));
+}
+constexpr double beneath_piece = 14;
+
+/// A piece of a circle from `y` down, with the measure around it; where the next one may begin.
+double add_piece(GaugeRoom& room, const GaugeSize& size, double y, LengthStyle lengths) {
+  const double radius = size.diameter_mm / 2, width = room.content.width;
+  const double half = std::asin(std::min(1.0, width / 2 / radius)), deep = depth_of_piece(size, width);
+  add_curve(room.page, arc_path({room.content.middle().x, y + radius}, radius, pi / 2 - half, pi / 2 + half));
+  room.page.marks.push_back(
+      text_mark(Part::drawing, {room.content.x, y + deep + 1.5, width, 4.4},
+                size.label + ", " + print_length(pi * size.diameter_mm / 1000, lengths) + " around",
+                type(pt_body, ink_text, Face::bold, Across::centre)));
+  return y + deep + beneath_piece;
+}
+
+void add_quarters_to(GaugeRoom& room, std::span<const GaugeSize> sizes) {
+  const Point2 corner{room.content.x, room.content.bottom()};
+  const double reach = sizes.front().diameter_mm / 2;
+  room.page.marks.push_back(line_mark(Part::drawing, corner, {corner.x + reach, corner.y}, mm_line));
+  room.page.marks.push_back(line_mark(Part::drawing, corner, {corner.x, corner.y - reach}, mm_line));
+  for (const GaugeSize& size : sizes) add_curve(room.page, arc_path(corner, size.diameter_mm / 2, 0, pi / 2));
+  LabelRoom labels{corner, radii_of(sizes), room.content};
+  for (const GaugeSize& size : sizes) add_label(room.page, labels, size.diameter_mm / 2, size.label, pi / 2, 0);
+}
+
+void add_quarters(std::vector<Page>& pages, std::span<const GaugeSize> sizes, const Setting& setting) {
   constexpr std::size_t most = 8;
   for (std::size_t from = 0; from < sizes.size(); from += most) {
     GaugeRoom room = new_page(setting,
                               "True size, a quarter of each: put the corner under the balloon's middle, its fullest "
                               "part meets the arc.");
-    const Point2 corner{room.content.x, room.content.bottom()};
-    const std::size_t to = std::min(sizes.size(), from + most);
-    const double reach = sizes[from].diameter_mm / 2;
-    room.page.marks.push_back(line_mark(Part::drawing, corner, {corner.x + reach, corner.y}, mm_line));
-    room.page.marks.push_back(line_mark(Part::drawing, corner, {corner.x, corner.y - reach}, mm_line));
-    for (std::size_t i = from; i < to; ++i) add_curve(room.page, arc_path(corner, sizes[i].diameter_mm / 2, 0, pi / 2));
-    LabelRoom labels{corner, radii_of(std::span(sizes).subspan(from, to - from)), room.content};
-    for (std::size_t i = from; i < to; ++i)
-      add_label(room.page, labels, sizes[i].diameter_mm / 2, sizes[i].label, pi / 2, 0);
+    add_quarters_to(room, sizes.subspan(from, std::min(most, sizes.size() - from)));
     pages.push_back(std::move(room.page));
   }
 }
 
 /// Pieces of circles too large for the paper, one under the other, each with the measure around.
-void add_pieces(std::vector<Page>& pages, const std::vector<GaugeSize>& sizes, const Setting& setting) {
-  const LengthStyle lengths = lengths_in(setting.units);
+void add_pieces(std::vector<Page>& pages, std::span<const GaugeSize> sizes, const Setting& setting) {
   const char* const text =
       "Too large for this paper: a piece of each circle in true size, to hold the balloon's side "
       "against, and the measure around it for a tape.";
@@ -199,16 +231,27 @@ void add_pieces(std::vector<Page>& pages, const std::vector<GaugeSize>& sizes, c
       rooms.push_back(new_page(setting, text));
       y = rooms.back().content.y + 4;
     }
-    GaugeRoom& room = rooms.back();
-    const double radius = size.diameter_mm / 2, half = std::asin(std::min(1.0, room.content.width / 2 / radius));
-    const double deep = radius * (1 - std::cos(half));
-    add_curve(room.page, arc_path({room.content.middle().x, y + radius}, radius, pi / 2 - half, pi / 2 + half));
-    room.page.marks.push_back(text_mark(Part::drawing, {room.content.x, y + deep + 1.5, room.content.width, 4.4},
-                                        size.label + ", " + print_length(size.around_m, lengths) + " around",
-                                        type(pt_body, ink_text, Face::bold, Across::centre)));
-    y += deep + 14;
+    y = add_piece(rooms.back(), size, y, lengths_in(setting.units));
   }
   for (GaugeRoom& room : rooms) pages.push_back(std::move(room.page));
+}
+
+/// Pieces over the largest quarters on one page, where they have room; false where they have none.
+bool add_pieces_over_quarters(std::vector<Page>& pages, std::span<const GaugeSize> pieces,
+                              std::span<const GaugeSize> quarters, const Setting& setting) {
+  if (pieces.empty() || quarters.empty()) return false;
+  GaugeRoom room = new_page(setting,
+                            "True size. A quarter of each: put the corner under the balloon's middle, its fullest part "
+                            "meets the arc. Above, a piece of what is too large, with the measure around it.");
+  double needed = quarters.front().diameter_mm / 2 + 6;
+  for (const GaugeSize& size : pieces) needed += depth_of_piece(size, room.content.width) + beneath_piece;
+  if (needed > room.content.height) return false;
+  double y = room.content.y + 2;
+  for (const GaugeSize& size : pieces) y = add_piece(room, size, y, lengths_in(setting.units));
+  room.content.height = room.content.bottom() - y, room.content.y = y;
+  add_quarters_to(room, quarters);
+  pages.push_back(std::move(room.page));
+  return true;
 }
 
 }  // namespace
@@ -220,8 +263,11 @@ std::vector<Page> gauge_pages(const std::vector<SizerLine>& sizes, const Setting
   for (const GaugeSize& size : gauge_sizes(sizes, lengths_in(setting.units)))
     (size.diameter_mm <= room ? circles : size.diameter_mm / 2 <= room ? quarters : pieces).push_back(size);
   std::vector<Page> pages;
-  add_pieces(pages, pieces, setting);
-  add_quarters(pages, quarters, setting);
+  constexpr std::size_t most = 8;  // quarters beneath pieces
+  const std::span<const GaugeSize> all(quarters), largest = all.first(std::min(most, all.size()));
+  const bool together = add_pieces_over_quarters(pages, pieces, largest, setting);
+  if (!together) add_pieces(pages, pieces, setting);
+  add_quarters(pages, together ? all.subspan(largest.size()) : all, setting);
   add_circles(pages, circles, setting);
   return pages;
 }

@@ -127,6 +127,7 @@ Block need_block(const Setting& setting, const std::vector<const Area*>& areas, 
   }
   Block block = titled_block("What we need from you", width);
   block.rows = std::move(needs.rows);
+  block.may_split = true;
   return block;
 }
 

@@ -118,7 +118,7 @@ Row task_captions(double width) {
 
 Block task_block(const std::string& heading, double width) {
   Block block;
-  block.gap = 6;
+  block.gap = 6, block.may_split = true;
   const auto head = [&](const std::string& text) {
     return std::vector<Row>{heading_row(Part::key, text, width), task_captions(width), rule(Part::key, 0.2, 0)};
   };

@@ -251,7 +251,7 @@ std::vector<Block> chart_blocks_of_day(const DayPlan& plan, const Event& event, 
   for (const ChartSpan& span : spans) {
     const ChartScale scale = scale_of(span, plan, width);
     Block block;
-    block.gap = 6;
+    block.gap = 6, block.may_split = true, block.beginning = 1;
     const std::string heading = span.title + ", person by person";
     block.head = {heading_row(Part::key, heading, width)};
     block.head_again = {heading_row(Part::key, heading + continued, width)};

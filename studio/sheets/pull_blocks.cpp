@@ -9,9 +9,11 @@
 #include "studio/build_sheet/build_rows.hpp"
 #include "studio/making/feet.hpp"
 #include "studio/model/amounts.hpp"
+#include "studio/model/finding_words.hpp"
 #include "studio/model/lengths.hpp"
 #include "studio/paint/text.hpp"
 #include "studio/paper/table_rows.hpp"
+#include "studio/sheets/alike_names.hpp"
 #include "studio/sheets/tick_row.hpp"
 #include "studio/takeoff/containers.hpp"
 #include "studio/takeoff/tools.hpp"
@@ -23,25 +25,43 @@ std::string so_many_of(std::int64_t count, const char* thing) {
   return std::to_string(count) + " " + thing + (count == 1 ? "" : "s");
 }
 
-/// "Gate arch: left foot 2, right foot 2": where the containers of one piece go.
-std::vector<std::string> places_of(const FilledContainers& filled, const SheetInput& input) {
-  std::vector<std::string> all;
-  for (std::size_t i = 0; i < filled.places.size();) {
-    const std::string& id = filled.places[i].piece;
-    const PlacedPiece* const placed = find_piece(input.event, id);
-    std::string text = placed == nullptr || placed->name.empty() ? "Unnamed piece" : placed->name;
-    const std::vector<NamedSupport> named = named_supports(input.built.at(id)->piece);
-    const char* before = ": ";
-    for (; i < filled.places.size() && filled.places[i].piece == id; ++i) {
-      const ContainerPlace& place = filled.places[i];
-      const auto found = std::ranges::find_if(
-          named, [&](const NamedSupport& support) { return place.support && support.support == *place.support; });
-      text += before + (found == named.end() ? "beside it" : found->name) + " " + std::to_string(place.containers);
-      before = ", ";
-    }
-    all.push_back(std::move(text));
+/// "left foot 2, right foot 2": where the containers go that stand in `places` from `i` on and belong to the same piece;
+/// `i` is moved past them.
+std::string feet_of(const FilledContainers& filled, std::size_t& i, const SheetInput& input) {
+  const std::string& id = filled.places[i].piece;
+  const std::vector<NamedSupport> named = named_supports(input.built.at(id)->piece);
+  std::string text;
+  for (; i < filled.places.size() && filled.places[i].piece == id; ++i) {
+    const ContainerPlace& place = filled.places[i];
+    const auto found = std::ranges::find_if(
+        named, [&](const NamedSupport& support) { return place.support && support.support == *place.support; });
+    text += (text.empty() ? "" : ", ") + (found == named.end() ? "beside it" : found->name) + " " +
+            std::to_string(place.containers);
   }
-  return all;
+  return text;
+}
+
+/// "Gate arch: left foot 2, right foot 2", "Aisle column 1 to 8, each: foot 1": where the containers of each piece go,
+/// neighbours that have them in the same places and differ in their number alone told together.
+std::vector<std::string> places_of(const FilledContainers& filled, const SheetInput& input) {
+  struct Told {
+    std::vector<std::string> names;
+    std::string feet;
+  };
+  std::vector<Told> all;
+  for (std::size_t i = 0; i < filled.places.size();) {
+    const PlacedPiece* const placed = find_piece(input.event, filled.places[i].piece);
+    const std::string name = placed == nullptr || placed->name.empty() ? "Unnamed piece" : placed->name;
+    const std::string feet = feet_of(filled, i, input);
+    if (!all.empty() && all.back().feet == feet && differ_in_number(all.back().names.back(), name))
+      all.back().names.push_back(name);
+    else
+      all.push_back({{name}, feet});
+  }
+  std::vector<std::string> texts;
+  for (const Told& told : all)
+    texts.push_back(print_names(told.names) + (told.names.size() > 1 ? ", each: " : ": ") + told.feet);
+  return texts;
 }
 
 /// Quiet rows of what belongs to the row before them, as many paragraphs as it takes.
@@ -51,9 +71,10 @@ void add_details(Block& block, const std::vector<std::string>& details, double w
   std::string text;
   const auto set = [&] {
     const double height = text_height(text, style, width);
-    block.rows.push_back({height + 0.8,
+    constexpr double above = 1.4;  // off the rule over it
+    block.rows.push_back({height + above + 0.6,
                           [=](Marks& marks, const Rect& at) {
-                            marks.push_back(text_mark(Part::key, {at.x, at.y + 0.6, at.width, height}, text, style));
+                            marks.push_back(text_mark(Part::key, {at.x, at.y + above, at.width, height}, text, style));
                           },
                           true});
   };

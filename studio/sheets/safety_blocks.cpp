@@ -156,7 +156,6 @@ std::vector<Block> securing_blocks(const SafetySubject& subject, const Setting& 
 
 std::vector<Block> outlet_blocks(const SafetySubject& subject, const Setting& setting, double width) {
   Block block = table_block("Outlet and cord", {}, width);
-  const LengthStyle lengths = lengths_in(setting.units);
   const auto& outlet = subject.area->site.outlet_m;
   std::string text = "How far the outlet is, is not known.";
   if (outlet)
@@ -168,7 +167,7 @@ std::vector<Block> outlet_blocks(const SafetySubject& subject, const Setting& se
     const auto power = std::ranges::find(*setting.input.power, subject.area->id, &AreaPower::area);
     if (power != setting.input.power->end()) {
       if (has_cord(*power))
-        text += " Cord: " + print_length(*power->cord_m, lengths) + " of " + print_gauges(*power) + ".";
+        text += " Cord: " + print_cord(*power, setting.units) + " of " + print_gauges(*power) + ".";
       else
         text += " No cord serves: bring " + print_own_power(*power) + ".";
     }

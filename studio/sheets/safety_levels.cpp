@@ -136,10 +136,10 @@ std::vector<Block> level_blocks(const SafetySubject& subject, const Setting& set
 std::vector<Block> watch_blocks(const SafetySubject& subject, double width) {
   if (!subject.outdoors()) return {};
   Block block = table_block("Who watches", {}, width);
-  constexpr double label = 46;
+  constexpr double label = 52;
   block.rows.push_back(fill_in_row("Watches and reads the wind", width, label));
   block.rows.push_back(fill_in_row("Where, from when to when", width, label));
-  block.rows.push_back(fill_in_row("Decides to take down, telephone", width, label + 6));
+  block.rows.push_back(fill_in_row("Decides to take down, telephone", width, label));
   return {block};
 }
 

@@ -9,7 +9,8 @@
 namespace quadrille {
 namespace {
 
-constexpr double box = 3.4, box_room = 5.6, second_room = 8, quantity_share = 0.34, air = 1.5;
+constexpr double box = 3.4, box_room = 5.6, second_room = 8, quantity_share = 0.34, air = 1.5,
+                 beneath_several = 0.8;  // before what stands in small beneath several lines
 constexpr int most_lines = 12;
 
 const TextStyle where_style = type(pt_caption, ink_text, Face::bold);
@@ -18,7 +19,10 @@ const TextStyle quantity_style = type(pt_body, ink_text, Face::bold, Across::rig
 
 struct TickShape {
   double text_x, text_width, quantity_x, quantity_width, text_height, where_height, detail_height, quantity_height;
-  double height() const { return std::max(text_height + where_height + detail_height, quantity_height) + 2 * air; }
+  double beneath() const { return text_height > line_height && where_height + detail_height > 0 ? beneath_several : 0; }
+  double height() const {
+    return std::max(text_height + beneath() + where_height + detail_height, quantity_height) + 2 * air;
+  }
 };
 
 TickShape shape_of(const TickLine& line, double width, bool second_boxes) {
@@ -58,7 +62,7 @@ Row tick_row(const TickLine& line, double width, bool second_boxes) {
         if (line.has_swatch) add_swatch(marks, Part::key, at.x + box_room, y, line.colour);
         marks.push_back(
             text_mark(Part::key, {at.x + s.text_x, y, s.text_width + wider, s.text_height}, line.text, table_body));
-        double beneath = y + s.text_height;
+        double beneath = y + s.text_height + s.beneath();
         const auto add_small = [&](const std::string& text, const TextStyle& style, double height) {
           if (text.empty()) return;
           const Rect room{at.x + s.text_x, beneath, s.text_width + wider, height};

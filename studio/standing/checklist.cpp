@@ -155,8 +155,8 @@ void Checklist::lines_of(const Area& area, const PlacedPiece& placed, const Piec
     if (!run) continue;
     stakes = stakes || line.anchor == AnchorKind::stake;
     add("line-" + std::to_string(i + 1),
-        "Line " + std::to_string(i + 1) + " (" + line.tie + "): from the " + piece.tie_points[run->tie_point].label +
-            " to " + anchor_in_words(line, area, piece, event_.units) + "; " +
+        "Line " + std::to_string(i + 1) + ": from the " + piece.tie_points[run->tie_point].label + " to " +
+            anchor_in_words(line, area, piece, event_.units) + "; " +
             print_length(run->length_m(), lengths_in(event_.units)) + " long, hand-tight, marked at eye height.",
         "It holds what was reckoned with it.", practice);
   }

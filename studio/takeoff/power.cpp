@@ -81,7 +81,7 @@ class PowerCheck {
     if (!metric.empty()) cords += (cords.empty() ? "" : " or ") + metric;
     say(Weight::note, "cord", "outlet-m",
         "The inflator draws " + amperes(power_->amps) + " at " + volts(power_->volts) + " over a cord of " +
-            print_length(*power_->cord_m, lengths_in(event_.units)) + ".",
+            print_cord(*power_, event_.units) + ".",
         "Bring a three-wire outdoor cord of at least " + cords + ".");
   }
 
@@ -117,6 +117,14 @@ bool has_cord(const AreaPower& power) { return power.cord_m && (power.awg != nul
 std::string print_own_power(const AreaPower& power) {
   return "a generator or an inverter of " + watts_up_to(power.generator_w) + ", or a battery of " +
          print_watt_hours(power.battery_wh) + " with such an inverter";
+}
+
+std::string print_cord(const AreaPower& power, Units units) {
+  constexpr double tiny = 1e-9;
+  const double metres = power.cord_m.value_or(0);
+  return units == Units::metric
+             ? print_fixed(std::ceil(metres - tiny), 0) + " m"
+             : print_length(std::ceil(metres / metres_per_foot - tiny) * metres_per_foot, LengthStyle::feet_inches);
 }
 
 std::string print_gauges(const AreaPower& power) {

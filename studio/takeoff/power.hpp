@@ -34,6 +34,9 @@ bool has_cord(const AreaPower& power);
 /// "16 AWG or 1.5 mm²": the cords that serve; empty where none does.
 std::string print_gauges(const AreaPower& power);
 
+/// The cord to bring to the outlet, to a whole metre or foot that reaches it: "35 m", "68'". has_cord() must hold.
+std::string print_cord(const AreaPower& power, Units units);
+
 /// What serves where no cord does: "a generator or an inverter of 1650 W, or a battery of 90 Wh with such an inverter".
 std::string print_own_power(const AreaPower& power);
 

@@ -13,6 +13,15 @@ namespace {
 constexpr double litres_per_cubic_foot = 28.316846592;  // 0.3048³ · 1000, exactly
 constexpr double tiny = 1e-9;                           // what rounding up passes over
 
+/// Line, tape or strip as it is measured out: from 3 m (10 ft) on no finer than a hand's breadth (a foot), rounded up so
+/// that it suffices.
+std::string print_run(double metres, LengthStyle lengths) {
+  if (lengths == LengthStyle::metres)
+    return metres < 3 ? print_length(metres, lengths) : print_fixed(std::ceil(metres * 10 - tiny) / 10, 1) + " m";
+  const double feet = metres / metres_per_foot;
+  return feet < 10 ? print_length(metres, lengths) : print_length(std::ceil(feet - tiny) * metres_per_foot, lengths);
+}
+
 std::string list_of(const std::vector<BoughtPacks>& bought) {
   std::string text;
   for (const BoughtPacks& kind : bought)
@@ -42,7 +51,7 @@ std::string print_inflated(double metres, LengthStyle lengths) {
 }
 
 std::string print_quantity(double quantity, const std::string& unit, LengthStyle lengths) {
-  if (unit == "m") return print_length(quantity, lengths);
+  if (unit == "m") return print_run(quantity, lengths);
   if (unit == "kg")
     return print_mass(quantity, lengths == LengthStyle::metres ? MassStyle::kilograms : MassStyle::pounds);
   if (unit == "l") return print_litres(quantity, lengths == LengthStyle::metres ? Units::metric : Units::feet);

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "sdk/number.hpp"
+#include "studio/making/stretches.hpp"
 #include "studio/paint/output.hpp"
 #include "studio/paint/text.hpp"
 #include "tests/making/laid.hpp"
@@ -166,7 +167,7 @@ TEST_CASE("lines, feet, warnings and parts are told as they are") {
             "seen from the left foot."));
   CHECK(has(text, "Crown, to the back, to: dead weight, 20.0 kg\n"));
   CHECK(has(text, "A gate post with a long name that somebody gave it, 1.60 m up\n"));
-  CHECK(has(text, "plate 0.40 m × 0.40 m, 6.0 kg; ballast on it 10.0 kg\n"));
+  CHECK(has(text, "plate 0.40 m square, 6.0 kg; ballast 10.0 kg\n"));
   CHECK(has(text, "At a tightness of 0.80 the packing is forced.\n"));
   CHECK(has(text, "L1"));
   CHECK(has(text, "From above, 1:"));
@@ -231,6 +232,57 @@ TEST_CASE("every balloon of a garland is on its sheet with cluster or filler num
     fillers += number;
   }
   CHECK(fillers == 24);  // 1, 2 and 3 by turns over 12 clusters
+}
+
+// A page held one line of fillers, "Stretch by stretch, continued": the picture that names them was on the page before.
+TEST_CASE("what is told of a stretch stands by its picture, in the same column") {
+  for (Paper paper : {Paper::a4, Paper::letter, Paper::a3, Paper::tabloid}) {
+    SheetOptions options = in_metres();
+    options.paper = paper;
+    int fillers = 0;
+    for (const Page& page : build(with_piece(garland(14)), options)) {
+      const TextMark* heading = nullptr;
+      for (const Mark& mark : page.marks) {
+        const auto* text = std::get_if<TextMark>(&mark.shape);
+        if (text == nullptr) continue;
+        if (has(text->text, " m to ")) heading = text;
+        if (text->text.size() < 3 || text->text[0] != 'f' || text->text.find(": ") == std::string::npos) continue;
+        if (text->text[1] < '0' || text->text[1] > '9') continue;
+        ++fillers;
+        REQUIRE_MESSAGE(heading != nullptr, text->text);
+        CHECK(text->box.y > heading->box.y);
+        CHECK(text->box.x >= heading->box.x - 0.01);
+        CHECK(text->box.right() <= heading->box.right() + 0.01);
+      }
+    }
+    CHECK(fillers == 111);  // 1, 2 and 3 by turns over 56 clusters: 18 · 6 + 1 + 2
+  }
+}
+
+TEST_CASE("each running mark is told with its cluster and where the middle of that is") {
+  const Piece piece = laid::half_circle(laid::plan_of(PatternKind::spiral, 4, 3, 1, 5), 41);
+  const std::string text = all_text(build(with_piece(piece), in_metres()));
+  const auto marks = running_marks(piece, cluster_chart(piece), 0.5);
+  REQUIRE(marks.size() > 5);
+  for (const RunningMark& mark : marks) {
+    const std::string row = print_fixed(mark.at_m, 2) + " m\n" + std::to_string(mark.cluster) + "\n" +
+                            print_fixed(mark.cluster_at_m, 2) + " m\n";
+    CHECK_MESSAGE(has(text, row), row);
+  }
+}
+
+TEST_CASE("a single plate without lines has no plan: it was drawn as a square as large as the column") {
+  CHECK_FALSE(has(all_text(build(columns(3), in_metres())), "From above"));
+  CHECK(has(all_text(build(sample::one_arch(), in_metres())), "From above"));
+}
+
+TEST_CASE("captions over a table are never bold, whatever the cells beneath them are") {
+  for (const sample::Job& job : {sample::one_arch(), columns(2)})
+    for (const Page& page : build(job, in_metres()))
+      for (const Mark& mark : page.marks)
+        if (const auto* text = std::get_if<TextMark>(&mark.shape))
+          if (text->text == "Clusters" || text->text == "Colours" || text->text == "Turned")
+            CHECK(text->style.face == Face::regular);
 }
 
 TEST_CASE("equal events give equal bytes") {

@@ -125,6 +125,22 @@ TEST_CASE("pages were left half empty before a long checklist: a list that may b
   CHECK(again.empty());
 }
 
+TEST_CASE("half a page was left before charts of three strips: one strip suffices to begin with") {
+  std::vector<Rect> rows;
+  Block first, chart;
+  first.rows = {row(8, &rows)};
+  chart.gap = 0, chart.may_split = true, chart.beginning = 1;
+  for (int i = 0; i < 3; ++i) chart.rows.push_back(row(6, &rows));
+  const std::vector<Block> blocks{first, chart};
+  Marks marks;
+  // 8 leave 12 of 20: two strips of 6; with three to begin with all would stand in the second column.
+  CHECK(flow(blocks, {}, columns_in({0, 0, 68, 20}, 2), &marks).block == 2);
+  REQUIRE(rows.size() == 4);
+  CHECK(rows[1] == Rect{0, 8, 30, 6});
+  CHECK(rows[2] == Rect{0, 14, 30, 6});
+  CHECK(rows[3] == Rect{38, 0, 30, 6});
+}
+
 TEST_CASE("a last page held nothing but lines to sign on: such a block takes what stands before it along") {
   std::vector<Rect> rows, heads, signs;
   Block words, sign;

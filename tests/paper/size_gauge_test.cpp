@@ -103,7 +103,7 @@ TEST_CASE("a quarter of a circle has the radius it says, and the mark of 100 mm 
 TEST_CASE("each size is on the gauge once, as a circle, a quarter or a piece by what the paper allows") {
   const std::vector<SizerLine> sizes{size(36, 0.9), size(16, 0.34), size(11, 0.28), size(11, 0.28), size(5, 0.12)};
   const auto a4 = gauge(sizes, Paper::a4);
-  CHECK(a4.size() == 3);
+  CHECK(a4.size() == 2);  // the piece over the quarters, then the circle
   const std::string text = all_text(a4);
   for (const char* label : {"16 in blown to 34.0 cm\n", "11 in blown to 28.0 cm\n", "5 in blown to 12.0 cm\n"}) {
     CHECK(has(text, label));
@@ -112,6 +112,23 @@ TEST_CASE("each size is on the gauge once, as a circle, a quarter or a piece by 
   // π · 0.9 = 2.83 m for a tape.
   CHECK(has(text, "36 in blown to 90.0 cm, 2.83 m around\n"));
   CHECK(gauge({}, Paper::a4).empty());
+}
+
+TEST_CASE(
+    "the gauge had a curve and a label for each millimetre, across one another: one curve is for what no hand tells "
+    "apart") {
+  const auto pages = gauge({size(11, 0.229), size(11, 0.23), size(11, 0.24), size(12, 0.2405)}, Paper::a4);
+  const std::string text = all_text(pages);
+  CHECK(has(text, "11 in blown to 22.9 to 23.0 cm\n"));
+  CHECK(has(text, "11 in, 12 in blown to 24.0 to 24.1 cm\n"));
+  std::vector<double> radii;
+  for (const Mark& mark : pages.at(0).marks)
+    if (const Rect r = bounds(mark); mark.part == Part::drawing && r.width > 100 && r.height > 100)
+      radii.push_back(r.width);
+  // In the middle of those that share it.
+  REQUIRE(radii.size() == 2);
+  CHECK(std::abs(std::max(radii[0], radii[1]) - 240.25 / 2) < 0.2);
+  CHECK(std::abs(std::min(radii[0], radii[1]) - 229.5 / 2) < 0.2);
 }
 
 TEST_CASE("two sizes that hardly differ had labels across both curves: one did not see which was whose") {

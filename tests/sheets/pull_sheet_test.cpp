@@ -88,12 +88,28 @@ TEST_CASE("what comes back has a second box, what is used up has none") {
 TEST_CASE("ballast to be filled at home is told by container, foot and piece") {
   ReckonedJob reckoned(garden_arch());
   CHECK(has(all_text(pull_sheet(reckoned.input(), in_metres())),
-            "2 containers with 10.0 l of water each, 10.0 kg\nWelcome arch: left foot 1, right foot 1\n"));
+            "2 containers with 10 l of water each, 10.0 kg\nWelcome arch: left foot 1, right foot 1\n"));
   // 10 l ÷ 3.785411784 l to the gallon
   CHECK(has(all_text(pull_sheet(reckoned.input(), {})), "2 containers with 2.6 gal of water each, 22.0 lb\n"));
   reckoned.house.ballast_fill = BallastFill::sand, reckoned.house.container_l = 4;  // 6.4 kg of sand at 1.6 kg/l
   CHECK(has(all_text(pull_sheet(reckoned.input(), in_metres())),
             "4 containers with 5.0 kg of sand each\nWelcome arch: left foot 2, right foot 2\n"));
+}
+
+TEST_CASE("ballast of eight columns alike was told eight times") {
+  ReckonedJob reckoned(changed([](sample::Job& job, Area& area) {
+    area.pieces.clear();
+    for (int i = 1; i <= 4; ++i) {
+      const std::string id = "c" + std::to_string(i), name = i < 4 ? "Aisle " + std::to_string(i) : "By the door";
+      Piece column = sample::column(2, 0.2);
+      REQUIRE_FALSE(column.supports.empty());
+      column.supports[0].ballast_kg = 10;
+      area.pieces.push_back(sample::placed(id, name, i, {"lagoon", "brass"}));
+      job.built[id] = sample::built(column);
+    }
+  }));
+  CHECK(has(all_text(pull_sheet(reckoned.input(), in_metres())),
+            "4 containers with 10 l of water each, 10.0 kg\nAisle 1 to 3, each: foot 1; By the door: foot 1\n"));
 }
 
 TEST_CASE("what was not reckoned is said on the page") {

@@ -12,11 +12,14 @@ std::string quantity(const char* unit, double quantity, LengthStyle lengths) {
   return print_quantity({"key", "Name", unit, quantity}, lengths);
 }
 
-TEST_CASE("supplies are told in one way: 116' 1 1/2\" of line was once 116.1 ft in the count and not in the drawing") {
-  // 1 ft = 0.3048 m: 35.4 m are 116.14 ft = 116 ft 1.7 in, to the nearest half inch 1 1/2; 3.5 m are 11 ft 5.8 in.
-  CHECK(quantity("m", 35.4, feet) == "116' 1 1/2\"");
-  CHECK(quantity("m", 3.5, feet) == "11' 6\"");
-  CHECK(quantity("m", 35.4, metres) == "35.40 m");
+TEST_CASE("supplies are told in one way, and no finer than they are measured out: 116' 1 1/2\" of line was asked for") {
+  // 1 ft = 0.3048 m: 35.41 m are 116.17 ft, of which 117 suffice; 2.5 m are 8 ft 2.4 in, to the nearest half inch 2 1/2.
+  CHECK(quantity("m", 35.41, feet) == "117'");
+  CHECK(quantity("m", 117 * 0.3048, feet) == "117'");
+  CHECK(quantity("m", 2.5, feet) == "8' 2 1/2\"");
+  CHECK(quantity("m", 35.41, metres) == "35.5 m");
+  CHECK(quantity("m", 35.4, metres) == "35.4 m");
+  CHECK(quantity("m", 0.25, metres) == "0.25 m");
   // 1 lb = 0.45359237 kg: 100 kg are 220.46 lb.
   CHECK(quantity("kg", 100, feet) == "220.5 lb");
   CHECK(quantity("kg", 100, metres) == "100.0 kg");
@@ -24,6 +27,7 @@ TEST_CASE("supplies are told in one way: 116' 1 1/2\" of line was once 116.1 ft 
   // 1 US gallon = 231 in³ = 3.785 l: 2.5 l are 0.660 gal.
   CHECK(quantity("l", 2.5, feet) == "0.7 gal");
   CHECK(quantity("l", 2, metres) == "2.0 l");
+  CHECK(quantity("l", 110, metres) == "110 l");  // with a decimal it looked weighed
 }
 
 TEST_CASE("sizes: nominal in inches always, inflated in the event's units") {
@@ -81,10 +85,10 @@ TEST_CASE("how a supply is come by") {
   line.unit = "m";
   line.pack = 100;
   line.packs = 2;
-  CHECK(print_source(line, metres) == "buy 2 × 100.00 m");
+  CHECK(print_source(line, metres) == "buy 2 × 100.0 m");
   line.on_hand = 12.5;
   line.from_kits = 3;
-  CHECK(print_source(line, metres) == "3.00 m in kits + 12.50 m from stock + buy 2 × 100.00 m");
+  CHECK(print_source(line, metres) == "3.0 m in kits + 12.5 m from stock + buy 2 × 100.0 m");
   SupplyOrder rods;
   rods.unit = "piece";
   rods.pack = 1;
