@@ -143,9 +143,13 @@ void MainWindow::lay_out() {
   for (wxWindow* window :
        {static_cast<wxWindow*>(this), static_cast<wxWindow*>(canvas_), static_cast<wxWindow*>(start_),
         static_cast<wxWindow*>(outline_->tree()), static_cast<wxWindow*>(strip_)})
-    window->SetDropTarget(make_drop_target(this, [this](const std::filesystem::path& file) {
-      if (!photo_hands_->take_dropped(file)) open_file(file);
-    }));
+    window->SetDropTarget(make_drop_target(this, [this](const std::filesystem::path& file) { take_dropped(file); }));
+}
+
+/// What a dialog asks is about the event that is open: no other may take its place meanwhile.
+void MainWindow::take_dropped(const std::filesystem::path& file) {
+  if (dialogs_.any()) return say("Answer the open dialog first, then drop the file again.");
+  if (!photo_hands_->take_dropped(file)) open_file(file);
 }
 
 /// After every edit: the drawing follows at once with the geometry there is, the rest when it is worked out.

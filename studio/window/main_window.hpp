@@ -24,6 +24,7 @@
 #include "studio/window/job/event_desk.hpp"
 #include "studio/window/recent_colours.hpp"
 #include "studio/window/recent_files.hpp"
+#include "studio/window/toolkit/open_dialogs.hpp"
 
 namespace quadrille {
 
@@ -193,6 +194,7 @@ class MainWindow : public wxFrame, private EventDesk {
 
   // main_window.cpp: panes, and what they show
   void lay_out();
+  void take_dropped(const std::filesystem::path& file);
   void receive(std::shared_ptr<const Study> study);
   void receive(std::shared_ptr<const PieceTypes> types);
   void event_changed();
@@ -354,6 +356,7 @@ class MainWindow : public wxFrame, private EventDesk {
   void try_crashed_again();
   void show_about();
 
+  OpenDialogs dialogs_;
   std::filesystem::path executable_;
   RecentFiles recent_{recent_files_memory()};
   std::vector<std::filesystem::path> samples_;

@@ -1,0 +1,48 @@
+// What comes between: a file dropped while a question is open, a command during a drag, a close while something is typed.
+#include "answering.hpp"
+#include "by_hand.hpp"
+#include "studio/model/area_edits.hpp"
+#include "studio/window/commands/commands.hpp"
+#include "studio/window/commands/commands_site.hpp"
+#include "studio/window/dialogs/details_dialog.hpp"
+#include "studio/window/toolkit/wx_text.hpp"
+
+namespace quadrille {
+namespace {
+
+/// As the desktop does when the file is let go over the drawing, and what follows from it.
+void drop_on_canvas(OpenWindow& window, const std::filesystem::path& file) {
+  auto* const target = dynamic_cast<wxFileDropTarget*>(window->canvas().GetDropTarget());
+  REQUIRE(target != nullptr);
+  wxArrayString files;
+  files.Add(shown(file.string()));
+  target->OnDropFiles(0, 0, files);
+  wxTheApp->ProcessPendingEvents();
+}
+
+}  // namespace
+
+TEST_CASE("a file that is dropped while a dialog is open does not put another event under the dialog's answer") {
+  ScratchFolder folder;
+  Event other_event = harvest_event();
+  other_event.title = "Spring fair";
+  const auto first = put_event(folder), other = put_event(folder, other_event, "other.quadrille");
+  OpenWindow* open = nullptr;
+  // Registered before the window, so that the window knows of the dialog as it does where nobody answers for the user.
+  Answering answering({on_dialog<DetailsDialog>([&](DetailsDialog&) {
+    drop_on_canvas(*open, other);
+    CHECK((*open)->document()->file() == first);
+    CHECK(text_of((*open)->GetStatusBar()->GetStatusText()).find("dialog") != std::string::npos);
+    return wxID_CANCEL;
+  })});
+  OpenWindow window;
+  open = &window;
+  window.open(first);
+  window.command(command_details);
+  CHECK(answering.done());
+  drop_on_canvas(window, other);  // now it is taken
+  CHECK(window->document()->file() == other);
+  CHECK(window->document()->event().title == "Spring fair");
+}
+
+}  // namespace quadrille
