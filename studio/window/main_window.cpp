@@ -160,7 +160,7 @@ void MainWindow::event_changed() {
   if (std::ranges::any_of(pieces_, is_gone)) select(area_, pieces_);
   ++revision_;
   keep_for_recovery();
-  worker_->ask(question());
+  reckon();
   show_area();
   show_site();
   show_state();

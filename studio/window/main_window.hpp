@@ -242,6 +242,8 @@ class MainWindow : public wxFrame, private EventDesk {
 
   // main_window_reckoned.cpp: the day plan and the quote
   Question question() const;
+  void reckon();
+  void reckon_anew();
   void load_house();
   void make_reckoned_pages();
   void show_reckoned();

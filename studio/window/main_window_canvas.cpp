@@ -19,7 +19,6 @@
 #include "studio/window/commands/commands.hpp"
 #include "studio/window/job/document.hpp"
 #include "studio/window/job/study.hpp"
-#include "studio/window/job/worker.hpp"
 #include "studio/window/main_window.hpp"
 #include "studio/window/photo_hands.hpp"
 #include "studio/window/toolkit/clipboard.hpp"
@@ -116,7 +115,7 @@ void MainWindow::drag_pieces(double right_m, const DragRules& rules) {
 /// All but the drawing, after a drag has gone on for a while.
 void MainWindow::catch_up() {
   if (!document_) return;
-  worker_->ask(question());
+  reckon();
   show_state();
   show_stale();
 }
@@ -220,7 +219,7 @@ void MainWindow::drag_handle(const HandleName& name, Point2 way_m) {
   const HandleDrag drag = dragged_to(*handle, *parameter, to, hand_->from->units);
   document_->edit().amend(handle_step(*handle), with_handle(*hand_->from, *handle, drag.value));
   ++revision_;
-  worker_->ask(question());  // at once: its shape is to follow
+  reckon();  // at once: its shape is to follow
   if (!hand_->later.IsRunning()) hand_->later.StartOnce(catch_up_ms);
   show_area();
   show_handles();

@@ -196,10 +196,8 @@ void MainWindow::try_crashed_again() {
     if (pieces_dialog_) pieces_dialog_->show(types_);
     return;
   }
-  if (document_) ++revision_;
-  if (document_) worker_->ask(question());
+  reckon_anew();
   worker_->reload(true);
-  show_stale();
 }
 
 void MainWindow::show_about() {

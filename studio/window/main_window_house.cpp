@@ -7,7 +7,6 @@
 #include "studio/window/dialogs/house_dialog.hpp"
 #include "studio/window/job/document.hpp"
 #include "studio/window/job/study.hpp"
-#include "studio/window/job/worker.hpp"
 #include "studio/window/main_window.hpp"
 #include "studio/window/panels/form_panel.hpp"
 #include "studio/window/toolkit/notices.hpp"
@@ -33,8 +32,7 @@ std::pair<std::string, bool> place_of(const LoadedHouse& house) {
 
 void MainWindow::show_house_settings() {
   if (document_) form_->settle();
-  house_ =
-      std::make_shared<const LoadedHouse>(quadrille::load_house({}, document_ ? document_->event().currency : "USD"));
+  load_house();
   HouseDialogContent content;
   content.house = house_->house;
   std::tie(content.where, content.can_be_saved) = place_of(*house_);
@@ -68,11 +66,7 @@ bool MainWindow::save_house_settings(const House& house) {
   }
   SetStatusText(shown("Saved " + house_->file.string()));
   load_house();
-  if (document_) {
-    ++revision_;
-    worker_->ask(question());
-    show_stale();
-  }
+  reckon_anew();
   return true;
 }
 

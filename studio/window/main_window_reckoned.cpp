@@ -7,6 +7,7 @@
 #include "studio/window/dialogs/issue_dialog.hpp"
 #include "studio/window/job/document.hpp"
 #include "studio/window/job/study.hpp"
+#include "studio/window/job/worker.hpp"
 #include "studio/window/main_window.hpp"
 #include "studio/window/panels/plan_panel.hpp"
 #include "studio/window/panels/quote_panel.hpp"
@@ -17,6 +18,19 @@ namespace quadrille {
 /// What the worker is asked about the event as it is now.
 Question MainWindow::question() const {
   return {revision_, document_->event(), document_->palettes(), house_, document_->opened_findings(), today()};
+}
+
+/// Has the worker look at the event as it is now.
+void MainWindow::reckon() {
+  if (document_ && worker_) worker_->ask(question());  // none while the window closes
+}
+
+/// After a change to what counts for the event beside itself, such as the house.
+void MainWindow::reckon_anew() {
+  if (!document_) return;
+  ++revision_;
+  reckon();
+  show_stale();
 }
 
 void MainWindow::load_house() {
