@@ -327,6 +327,7 @@ class MainWindow : public wxFrame, private EventDesk {
   void choose_and_open();
   bool choose_and_save();
   void choose_and_export();
+  void settle_fields();
   bool settle_changes();
   bool finish_save(const std::optional<std::string>& fault);
   BuiltEvent built_now() const;

@@ -66,8 +66,7 @@ void MainWindow::choose_and_open() {
 
 bool MainWindow::save() {
   if (!document_) return false;
-  form_->settle();
-  site_->settle();
+  settle_fields();
   if (!document_->has_file()) return choose_and_save();
   if (document_->read_only()) return finish_save(document_->save());
   if (document_->changed_on_disk() &&
@@ -81,8 +80,7 @@ bool MainWindow::save() {
 }
 
 bool MainWindow::save_as(const std::filesystem::path& file) {
-  form_->settle();
-  site_->settle();
+  settle_fields();
   if (!document_ || !finish_save(document_->save_as(file, built_now()))) return false;
   remember(document_->file());
   return true;
@@ -118,11 +116,16 @@ bool MainWindow::choose_and_save() {
   return save_as(file);
 }
 
+/// Takes what stands in a field and was not entered yet.
+void MainWindow::settle_fields() {
+  form_->settle();
+  site_->settle();
+}
+
 /// Asks about unsaved changes; true where the event may go.
 bool MainWindow::settle_changes() {
   let_go_of_mouse();
-  form_->settle();
-  site_->settle();
+  settle_fields();
   if (!document_ || !document_->has_changes()) return true;
   switch (ask(this, "Save the changes first?",
               (document_->has_file() ? document_->file().filename().string() : "The new event") +
@@ -161,8 +164,7 @@ void MainWindow::choose_and_export() {
 
 void MainWindow::export_to(const std::filesystem::path& file) {
   if (!document_) return;
-  form_->settle();
-  site_->settle();
+  settle_fields();
   if (!updating()) return export_now(file);
   export_pending_ = file;
   SetStatusText(wxString::FromUTF8("The drawing is exported as soon as the pieces are built…"));
@@ -193,6 +195,7 @@ void MainWindow::export_now(const std::filesystem::path& file) {
 void MainWindow::close(wxCloseEvent& event) {
   if (event.CanVeto() && !settle_changes()) return event.Veto();
   let_go_of_mouse();
+  settle_fields();  // where nobody could be asked, what is typed is unsaved work as well
   Hide();  // at once, even where a piece is still being built
   // Where the desktop ends and nobody could be asked, what is unsaved is offered at the next start.
   end_recovery(!event.CanVeto());

@@ -8,7 +8,6 @@
 #include "studio/window/job/document.hpp"
 #include "studio/window/job/study.hpp"
 #include "studio/window/main_window.hpp"
-#include "studio/window/panels/form_panel.hpp"
 #include "studio/window/toolkit/notices.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
@@ -31,7 +30,7 @@ std::pair<std::string, bool> place_of(const LoadedHouse& house) {
 }  // namespace
 
 void MainWindow::show_house_settings() {
-  if (document_) form_->settle();
+  settle_fields();
   load_house();
   HouseDialogContent content;
   content.house = house_->house;

@@ -5,13 +5,13 @@
 #include "studio/window/dialogs/print_dialog.hpp"
 #include "studio/window/job/document.hpp"
 #include "studio/window/main_window.hpp"
-#include "studio/window/panels/form_panel.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
 
 void MainWindow::show_print() {
   if (!document_) return;
+  settle_fields();
   if (updating()) {
     SetStatusText("The pieces are still being built. Print again in a moment.");
     return;
@@ -22,7 +22,7 @@ void MainWindow::show_print() {
 
 void MainWindow::show_export_sheets() {
   if (!document_) return;
-  form_->settle();
+  settle_fields();
   if (updating()) {
     SetStatusText("The pieces are still being built. Export again in a moment.");
     return;

@@ -5,6 +5,7 @@
 #include "studio/window/commands/commands.hpp"
 #include "studio/window/commands/commands_site.hpp"
 #include "studio/window/dialogs/details_dialog.hpp"
+#include "studio/window/panels/form_panel.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
@@ -43,6 +44,25 @@ TEST_CASE("a file that is dropped while a dialog is open does not put another ev
   drop_on_canvas(window, other);  // now it is taken
   CHECK(window->document()->file() == other);
   CHECK(window->document()->event().title == "Spring fair");
+}
+
+TEST_CASE("printing and exporting sheets take what is typed first, and wait until it is worked out") {
+  ScratchFolder folder;
+  OpenWindow window;
+  window.open(put_event(folder));
+  window->select("a1", "p1");
+  Dialogs none({});  // one that opens shows the sheet without what was typed
+  double span_m = 2.4;
+  for (const int id : {int{wxID_PRINT}, int{command_export_sheets}}) {
+    span_m += 0.1;
+    auto* const span = dynamic_cast<wxTextCtrl*>(window->form().input("span"));
+    REQUIRE(span != nullptr);
+    span->ChangeValue(shown(std::to_string(span_m) + " m"));  // and no Enter
+    window.command(id);
+    CHECK(piece(window, "p1").values.at("span").number == doctest::Approx(span_m));
+    CHECK(text_of(window->GetStatusBar()->GetStatusText()).find("still being built") != std::string::npos);
+    window.settle();
+  }
 }
 
 }  // namespace quadrille

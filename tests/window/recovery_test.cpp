@@ -8,6 +8,7 @@
 #include "studio/files/recovery.hpp"
 #include "studio/model/edits.hpp"
 #include "studio/window/job/recovery_writer.hpp"
+#include "studio/window/panels/form_panel.hpp"
 #include "toolkit.hpp"
 
 namespace quadrille {
@@ -102,6 +103,25 @@ TEST_CASE("what a window kept when it could not ask is restored over the file's 
   REQUIRE(window->save());
   CHECK(place_of(open_event(file)->event, "p1") == moved_to);
   CHECK(window.pump_until([&] { return state.journals() == 0; }));
+}
+
+TEST_CASE("where nobody can be asked, what is typed and not entered yet is kept as well") {
+  Toolkit::instance();
+  OwnState state;
+  ScratchFolder folder;
+  const auto file = put_event(folder);
+  {
+    OpenWindow window;
+    window.open(file);
+    window->select("a1", "p1");
+    auto* const span = dynamic_cast<wxTextCtrl*>(window->form().input("span"));
+    REQUIRE(span != nullptr);
+    span->ChangeValue("2.9");  // and no Enter
+  }
+  OpenWindow window;
+  Dialogs dialogs({wxID_YES});
+  REQUIRE(window->offer_recovery(file));
+  CHECK(piece(window, "p1").values.at("span").number == doctest::Approx(2.9));
 }
 
 TEST_CASE("work on a file that was changed since is restored without a file, so that saving replaces nothing") {
