@@ -187,6 +187,7 @@ class MainWindow : public wxFrame, private EventDesk {
   void commit(const std::string& name, Event event) override;
   void amend(const std::string& name, Event event) override;
   void settle() override;
+  void end_drags();
   void say(const std::string& sentence) override;
   const PlacedPiece* lead_piece() const override;
   std::vector<SlotField> lead_slots() const override;

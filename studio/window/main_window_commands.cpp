@@ -25,6 +25,7 @@
 #include "studio/window/panels/standing_panel.hpp"
 #include "studio/window/panels/totals_panel.hpp"
 #include "studio/window/photo_hands.hpp"
+#include "studio/window/toolkit/held_mouse.hpp"
 #include "studio/window/toolkit/icon.hpp"
 #include "studio/window/toolkit/notices.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
@@ -116,8 +117,8 @@ void MainWindow::bind_commands() {
 
 void MainWindow::undo() {
   if (!document_ || document_->read_only() || !document_->history().can_undo()) return;
+  let_go_of_mouse();
   const std::string name = document_->history().undo_name();
-  canvas_->let_go();
   document_->edit().undo();
   event_changed();
   say("Undone: " + name);
@@ -126,7 +127,7 @@ void MainWindow::undo() {
 void MainWindow::redo() {
   if (!document_ || document_->read_only() || !document_->history().can_redo()) return;
   const std::string name = document_->history().redo_name();
-  canvas_->let_go();
+  let_go_of_mouse();
   document_->edit().redo();
   event_changed();
   say("Done again: " + name);

@@ -5,8 +5,10 @@
 #include "studio/form/colour_choices.hpp"
 #include "studio/host/piece_type.hpp"
 #include "studio/model/edits.hpp"
+#include "studio/window/canvas/gesture.hpp"
 #include "studio/window/job/document.hpp"
 #include "studio/window/main_window.hpp"
+#include "studio/window/toolkit/held_mouse.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
@@ -30,9 +32,15 @@ bool MainWindow::may_edit_event() {
 
 bool MainWindow::can_edit() const { return document_ && !document_->read_only(); }
 
+/// A drag that goes on ends where it is: from where it began, it would take the change back.
 void MainWindow::commit(const std::string& name, Event event) {
+  end_drags();
   document_->edit().commit(name, std::move(event));
   event_changed();
+}
+
+void MainWindow::end_drags() {
+  if (hand_->from || site_drag_from_) let_go_of_mouse();
 }
 
 void MainWindow::amend(const std::string& name, Event event) {

@@ -46,6 +46,46 @@ TEST_CASE("a file that is dropped while a dialog is open does not put another ev
   CHECK(window->document()->event().title == "Spring fair");
 }
 
+TEST_CASE("a command during a drag ends the drag where it is, and what it changed stays") {
+  ScratchFolder folder;
+  OpenWindow window;
+  window.open(put_event(folder));
+  window.command(command_snapping);
+  Canvas& canvas = window->canvas();
+  Hand hand(canvas);
+  const wxPoint at = grip_of(canvas, "p1"), half = at + wxPoint(40, 0), to = at + wxPoint(80, 0);
+  hand.pull(at, half);
+  const double dragged_to = place_of(window->document()->event(), "p1");
+  REQUIRE(dragged_to > 2.0);
+  window->lock_selected();
+  CHECK(!canvas.HasCapture());
+  hand.move(to);
+  hand.release(to);
+  CHECK(piece(window, "p1").locked);
+  CHECK(place_of(window->document()->event(), "p1") == dragged_to);
+  CHECK(window->document()->history().undo_name() == "Lock Door arch");
+  window->undo();
+  CHECK(!piece(window, "p1").locked);
+  window->undo();
+  CHECK(!window->document()->history().has_changes());
+}
+
+TEST_CASE("undoing during a drag takes the drag back, and the hand no longer holds what it had hold of") {
+  ScratchFolder folder;
+  OpenWindow window;
+  window.open(put_event(folder));
+  const Event before = window->document()->event();
+  Canvas& canvas = window->canvas();
+  Hand hand(canvas);
+  const wxPoint at = grip_of(canvas, "p1");
+  hand.pull(at, at + wxPoint(40, 0));
+  window->undo();
+  hand.move(at + wxPoint(80, 0));
+  CHECK(window->document()->event() == before);
+  hand.release(at + wxPoint(80, 0));
+  CHECK(window->document()->event() == before);
+}
+
 TEST_CASE("printing and exporting sheets take what is typed first, and wait until it is worked out") {
   ScratchFolder folder;
   OpenWindow window;
