@@ -18,6 +18,7 @@
 #include "studio/window/job/document.hpp"
 #include "studio/window/job/worker.hpp"
 #include "studio/window/main_window.hpp"
+#include "studio/window/photo_hands.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
@@ -65,6 +66,7 @@ void append_menu_like(wxMenu& menu, const wxMenuBar& bar, int first, int last, c
 void MainWindow::begin_placing(const std::string& type_id) {
   const PieceType* const type = types_ ? types_->find(type_id) : nullptr;
   if (!document_ || document_->read_only() || type == nullptr || area() == nullptr) return;
+  photo_hands_->end_mode();  // the canvas's mouse is for one thing at a time
   hand_->placing_type = type_id;
   hand_->placing_room.reset();
   const int carrying = ++hand_->carried;

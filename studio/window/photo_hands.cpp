@@ -142,21 +142,40 @@ void PhotoHands::follow() {
   if (mode_ && (photo() == nullptr || photo()->hidden)) end_mode();
 }
 
+/// Before a mode is made: nothing else goes on at the canvas, and the photo is seen.
+void PhotoHands::begin_mode() {
+  end_mode();
+  if (canvas_.is_placing()) {
+    canvas_.end_placing();
+    desk_.say({});
+  }
+  if (desk_.can_edit()) unhide();
+  ++begun_;
+}
+
+/// True while the mode that was begun as this number goes on: what it asks for comes later, when another one may have
+/// taken its place.
+bool PhotoHands::goes_on(std::size_t number) const { return mode_ != nullptr && number == begun_; }
+
 /// Ends the mode once the event that asked for it is done with.
 std::function<void()> PhotoHands::mode_over() {
-  return [this] { frame_.CallAfter([this] { end_mode(); }); };
+  return [this, number = begun_] {
+    frame_.CallAfter([this, number] {
+      if (goes_on(number)) end_mode();
+    });
+  };
 }
 
 void PhotoHands::begin_calibration() {
   if (!may_edit(true)) return;
-  end_mode();
-  unhide();
+  begin_mode();
   mode_ = std::make_unique<PointMode>(
       canvas_,
       std::vector<wxString>{"Click one end of something that you measured.\n"
                             "Or: arrow keys (Shift: finely) and Enter. Esc: leave.",
                             "Now click its other end.\nEsc: the first one again."},
-      [this](const std::vector<Point2>& ends) {
+      [this, number = begun_](const std::vector<Point2>& ends) {
+        if (!goes_on(number)) return;
         end_mode();
         if (photo() == nullptr) return;
         ask_calibration(photo()->in_picture({ends[0].x, ends[0].y}), photo()->in_picture({ends[1].x, ends[1].y}));
@@ -188,8 +207,7 @@ bool PhotoHands::calibrate(PictureSpot fixed, PictureSpot other, double length_m
 
 void PhotoHands::begin_moving() {
   if (!may_edit(true)) return;
-  end_mode();
-  unhide();
+  begin_mode();
   mode_ = std::make_unique<ShiftMode>(
       canvas_, "Drag the photo, or use the arrow keys (Shift: finely).\nEnter when it lies right.",
       ShiftAnswers{[this](Point2 by) { drag(by); },
@@ -258,11 +276,11 @@ void PhotoHands::remove() {
 
 void PhotoHands::begin_picking_colour() {
   if (photo() == nullptr) return;
-  end_mode();
-  if (desk_.can_edit()) unhide();
+  begin_mode();
   mode_ = std::make_unique<PointMode>(
       canvas_, std::vector<wxString>{"Click a colour in the photo.\nOr: arrow keys and Enter. Esc: leave."},
-      [this](const std::vector<Point2>& at) {
+      [this, number = begun_](const std::vector<Point2>& at) {
+        if (!goes_on(number)) return;
         end_mode();
         if (photo() != nullptr) pick_colour(photo()->in_picture({at[0].x, at[0].y}));
       },

@@ -1,6 +1,7 @@
 // The photo behind an area: bringing one in, laying it to scale and in place, and picking colours from it.
 #pragma once
 
+#include <cstddef>
 #include <filesystem>
 #include <functional>
 #include <memory>
@@ -60,6 +61,8 @@ class PhotoHands {
   void drag(Point2 by_m);
   void step(Point2 by_m);
   void unhide();
+  void begin_mode();
+  bool goes_on(std::size_t number) const;
   std::function<void()> mode_over();
 
   EventDesk& desk_;
@@ -67,6 +70,7 @@ class PhotoHands {
   Canvas& canvas_;
   std::optional<Point2> from_;        ///< where the photo's corner lay when a drag of it began [m]
   std::unique_ptr<CanvasMode> mode_;  ///< while the canvas is there for the photo alone
+  std::size_t begun_ = 0;             ///< how many modes were begun
 };
 
 }  // namespace quadrille

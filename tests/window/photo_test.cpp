@@ -220,6 +220,47 @@ TEST_CASE("arrow keys move the photo, and Enter gives the canvas back") {
   CHECK(photo_of(window)->x_m == moved_m);
 }
 
+TEST_CASE("a piece is placed or the photo is moved, not both: what begins last has the canvas") {
+  ScratchFolder folder;
+  OpenWindow window;
+  open_with_photo(window, folder);
+  Canvas& canvas = window->canvas();
+  const wxRect paper = canvas.paper();
+  const wxPoint middle = paper.GetPosition() + paper.GetSize() / 2;
+  const std::size_t pieces = find_area(window->document()->event(), "a1")->pieces.size();
+  window.command(command_photo_move);
+  window->begin_placing("arch");
+  REQUIRE(canvas.is_placing());
+  Hand(canvas).click(middle);
+  CHECK(find_area(window->document()->event(), "a1")->pieces.size() == pieces + 1);
+  window->begin_placing("arch");
+  window.command(command_photo_move);
+  CHECK(!canvas.is_placing());
+  const double x_m = photo_of(window)->x_m;
+  Hand(canvas).drag(middle, middle + wxPoint(60, 0));
+  CHECK(photo_of(window)->x_m > x_m);
+  CHECK(find_area(window->document()->event(), "a1")->pieces.size() == pieces + 1);
+}
+
+TEST_CASE("moving that is left and begun again at once goes on: the first one's end does not take it along") {
+  ScratchFolder folder;
+  OpenWindow window;
+  open_with_photo(window, folder);
+  Hand hand(window->canvas());
+  window.command(command_photo_move);
+  hand.key(WXK_ESCAPE);
+  window.command(command_photo_move);
+  wxTheApp->ProcessPendingEvents();
+  const double x_m = photo_of(window)->x_m;
+  hand.key(WXK_RIGHT);
+  CHECK(photo_of(window)->x_m > x_m);
+  hand.key(WXK_ESCAPE);
+  wxTheApp->ProcessPendingEvents();
+  const double there_m = photo_of(window)->x_m;
+  hand.key(WXK_RIGHT);
+  CHECK(photo_of(window)->x_m == there_m);
+}
+
 TEST_CASE("the fade is seen while the slider moves, is one step, and goes when the dialog is cancelled") {
   ScratchFolder folder;
   OpenWindow window;
