@@ -45,6 +45,8 @@ void MainWindow::take(Document document) {
   export_pending_.reset();
   hand_->from.reset(), hand_->held.reset(), hand_->live.reset();
   hand_->figures.clear();
+  site_object_.reset(), site_drag_from_.reset();
+  led_to_site_ = false;
   area_ = document_->event().areas.empty() ? std::string() : document_->event().areas.front()->id;
   if (start_->IsShown()) {
     start_->Hide();

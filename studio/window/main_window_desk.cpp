@@ -4,6 +4,7 @@
 #include "studio/arrange/selection.hpp"
 #include "studio/form/colour_choices.hpp"
 #include "studio/host/piece_type.hpp"
+#include "studio/model/area_edits.hpp"
 #include "studio/model/edits.hpp"
 #include "studio/window/canvas/gesture.hpp"
 #include "studio/window/job/document.hpp"
@@ -15,12 +16,7 @@ namespace quadrille {
 
 const Event& MainWindow::event() const { return document_->event(); }
 
-const Area* MainWindow::area() const {
-  if (!document_) return nullptr;
-  for (const auto& area : document_->event().areas)
-    if (area->id == area_) return &*area;
-  return nullptr;
-}
+const Area* MainWindow::area() const { return document_ ? find_area(document_->event(), area_) : nullptr; }
 
 const std::vector<Palette>& MainWindow::palettes() const { return document_->palettes()->palettes; }
 

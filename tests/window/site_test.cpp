@@ -128,6 +128,17 @@ TEST_CASE("a stake, a post and a walkway's edge are dragged on the plan, one ste
   CHECK(!window->document()->history().can_undo());
 }
 
+TEST_CASE("an event that is opened does not begin with what was selected at the place of the one before") {
+  ScratchFolder folder;
+  OpenWindow window;
+  open_site(window, folder);
+  pick_row(window, 1);
+  REQUIRE(window->site().heading() == "Gate post");
+  window.open(window->document()->file());
+  CHECK(window->site().heading() == "Porch");
+  CHECK(window->site().objects().selected() == 0);
+}
+
 TEST_CASE("everything on the plan is in the list too, with its fields, and moves by the arrow keys") {
   ScratchFolder folder;
   OpenWindow window;
