@@ -128,6 +128,22 @@ TEST_CASE("a stake, a post and a walkway's edge are dragged on the plan, one ste
   CHECK(!window->document()->history().can_undo());
 }
 
+TEST_CASE("a command during a drag on the plan ends the drag where it is, and what it changed stays") {
+  ScratchFolder folder;
+  OpenWindow window;
+  open_site(window, folder);
+  FloorPlanView& plan = window->site().plan();
+  mouse(plan, wxEVT_LEFT_DOWN, at(plan, 9, -1), true);
+  mouse(plan, wxEVT_MOTION, at(plan, 8, -1), true);
+  REQUIRE(area(window).structures[0].x_m == doctest::Approx(8).epsilon(0.01));
+  window->rename_area("Gate");
+  mouse(plan, wxEVT_MOTION, at(plan, 7, -1), true);
+  mouse(plan, wxEVT_LEFT_UP, at(plan, 7, -1), false);
+  CHECK(area(window).name == "Gate");
+  CHECK(area(window).structures[0].x_m == doctest::Approx(8).epsilon(0.01));
+  CHECK(window->document()->history().undo_name() == "Rename Porch");
+}
+
 TEST_CASE("an event that is opened does not begin with what was selected at the place of the one before") {
   ScratchFolder folder;
   OpenWindow window;
