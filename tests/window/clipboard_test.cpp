@@ -127,9 +127,15 @@ TEST_CASE("over the drawing pieces are pasted at the pointer, at the depth that 
   move.SetPosition(at);
   canvas.ProcessWindowEvent(move);
   window.command(wxID_PASTE);
-  const PlacedPiece& pasted = piece(window, window->selected_piece());
+  const PlacedPiece pasted = piece(window, window->selected_piece());
   CHECK(std::abs(pasted.x_m - canvas.view().to_metres(at.x, at.y).x) < 0.011);  // to the centimetre
   CHECK(pasted.y_m == 1.5);
+  // Another view brings another place under the pointer that rests.
+  canvas.zoom(2);
+  window.command(wxID_PASTE);
+  const PlacedPiece& nearer = piece(window, window->selected_piece());
+  CHECK(std::abs(nearer.x_m - canvas.view().to_metres(at.x, at.y).x) < 0.011);
+  CHECK(std::abs(nearer.x_m - pasted.x_m) > 0.1);
   window.settle();
 }
 

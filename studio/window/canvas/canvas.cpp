@@ -113,6 +113,7 @@ void Canvas::set_view(const View& view) {
   fitted_ = false;
   view_ = view;
   last_click_.reset();  // what lay there lies elsewhere now
+  if (pointer_) tell_place();
   Refresh();
 }
 
@@ -129,6 +130,7 @@ void Canvas::fit_again() {
     all.extent = around(all.extent, {*x - figure_width_m / 2, *x + figure_width_m / 2, 0, figure_height_m});
   view_ = fit_into(all, paper(), FromDIP(border));
   last_click_.reset();
+  if (pointer_) tell_place();
   Refresh();
 }
 

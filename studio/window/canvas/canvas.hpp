@@ -112,6 +112,7 @@ class Canvas : public wxWindow {
   void begin_pan(wxPoint at);
   void end_grip();
   void point(std::optional<wxPoint> at);
+  void tell_place();
   void ask_menu(wxContextMenuEvent& event);
   PieceIds under(wxPoint at) const;
   const ShownHandle* handle_at(wxPoint at) const;

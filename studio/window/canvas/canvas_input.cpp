@@ -269,6 +269,11 @@ void Canvas::point(std::optional<wxPoint> at) {
   const wxRect room = paper();
   RefreshRect(wxRect(0, 0, size.x, room.y), false);
   RefreshRect(wxRect(0, 0, room.x, size.y), false);
+  tell_place();
+}
+
+/// Where the pointer is in the area, which changes with the view as well.
+void Canvas::tell_place() {
   if (!pointer_ || !scene_) return answers_.pointing(std::nullopt);
   answers_.pointing(view_.to_metres(pointer_->x, pointer_->y));
 }
