@@ -35,10 +35,8 @@ std::vector<RepertoireLine> lines_of(const House& house, const PieceTypes* types
 }  // namespace
 
 void MainWindow::bind_repertoire() {
-  Bind(
-      wxEVT_MENU, [this](wxCommandEvent&) { ask_and_keep(); }, command_keep);
-  Bind(
-      wxEVT_MENU, [this](wxCommandEvent&) { choose_from_repertoire(); }, command_repertoire);
+  on(command_keep, [this] { ask_and_keep(); });
+  on(command_repertoire, [this] { choose_from_repertoire(); });
 }
 
 /// Changes the house file as it is on the disk now; the event is reckoned with the new house. False where it failed; the
