@@ -32,6 +32,7 @@
 #include "studio/window/panels/start_page.hpp"
 #include "studio/window/panels/totals_panel.hpp"
 #include "studio/window/photo_hands.hpp"
+#include "studio/window/sheet_hands.hpp"
 #include "studio/window/toolkit/accessible_name.hpp"
 #include "studio/window/toolkit/drop_target.hpp"
 #include "studio/window/toolkit/icon.hpp"
@@ -77,6 +78,8 @@ MainWindow::MainWindow(std::filesystem::path executable)
   SetStatusWidths(status_fields, widths);
   SetMinSize(FromDIP(wxSize(720, 480)));
   fit_into_desktop(*this, FromDIP(wxSize(1240, 760)));
+  EventDesk& desk = *this;
+  sheet_hands_ = std::make_unique<SheetHands>(desk, *this);
   lay_out();
   bind_commands();
   Bind(wxEVT_CLOSE_WINDOW, &MainWindow::close, this);
@@ -188,7 +191,7 @@ void MainWindow::receive(std::shared_ptr<const Study> study) {
   show_site();
   show_state();
   show_stale();
-  if (export_pending_) export_now(*std::exchange(export_pending_, std::nullopt));
+  sheet_hands_->follow();
 }
 
 void MainWindow::receive(std::shared_ptr<const PieceTypes> types) {
@@ -270,7 +273,7 @@ MenuState MainWindow::menu_state() const {
   state.has_path = std::ranges::find(canvas_->handles(), -1, &ShownHandle::axis) != canvas_->handles().end();
   if (!document_) return state;
   const History& history = document_->history();
-  state.paper = paper_.value_or(usual_paper(document_->event().units));
+  state.paper = sheet_hands_->paper();
   state.open = true;
   state.can_edit = !document_->read_only();
   state.can_save = state.can_edit && document_->has_changes();

@@ -20,7 +20,6 @@
 #include "studio/model/parameter.hpp"
 #include "studio/model/piece_edits.hpp"
 #include "studio/model/site_object.hpp"
-#include "studio/paper/sheet.hpp"
 #include "studio/window/job/event_desk.hpp"
 #include "studio/window/recent_colours.hpp"
 #include "studio/window/recent_files.hpp"
@@ -43,6 +42,7 @@ class PhotoHands;
 class PlanPanel;
 class QuotePanel;
 class RepertoireDialog;
+class SheetHands;
 class SitePanel;
 class RecoveryWriter;
 class StandingPanel;
@@ -179,7 +179,10 @@ class MainWindow : public wxFrame, private EventDesk {
 
  private:
   // main_window_desk.cpp: the event as the parts of the window have it
+  bool is_open() const override { return document_ != nullptr; }
   const Event& event() const override;
+  const std::filesystem::path& file() const override;
+  std::shared_ptr<const Study> study_now() const override { return updating() ? nullptr : study_; }
   const Area* area() const override;
   const std::vector<Palette>& palettes() const override;
   bool may_edit_event() override;
@@ -187,6 +190,7 @@ class MainWindow : public wxFrame, private EventDesk {
   void commit(const std::string& name, Event event) override;
   void amend(const std::string& name, Event event) override;
   void settle() override;
+  void settle_fields() override;
   void end_drags();
   void say(const std::string& sentence) override;
   const PlacedPiece* lead_piece() const override;
@@ -324,19 +328,12 @@ class MainWindow : public wxFrame, private EventDesk {
   void remember(const std::filesystem::path& file);
   void show_keys();
 
-  // main_window_files.cpp: opening, saving, exporting, closing
+  // main_window_files.cpp: opening, saving, closing
   void choose_and_open();
   bool choose_and_save();
-  void choose_and_export();
-  void settle_fields();
   bool settle_changes();
   bool finish_save(const std::optional<std::string>& fault);
   BuiltEvent built_now() const;
-  void export_now(const std::filesystem::path& file);
-
-  // main_window_print.cpp: printing, and all sheets into files
-  void show_print();
-  void show_export_sheets();
 
   // main_window_house.cpp
   void show_house_settings();
@@ -372,10 +369,9 @@ class MainWindow : public wxFrame, private EventDesk {
   PieceIds pieces_;                 ///< ids of what is selected in it, the one picked last at the end
   std::optional<Point2> pointing_;  ///< x and z [m] under the pointer while it is over the drawing
   std::unique_ptr<Gesture> hand_;   ///< what is under way on the canvas
-  std::optional<std::filesystem::path> export_pending_;
-  std::optional<Paper> paper_;  ///< chosen for drawings; none: the usual one for the event's units
   SceneLook look_;
   std::unique_ptr<PhotoHands> photo_hands_;
+  std::unique_ptr<SheetHands> sheet_hands_;
   RecentColours recent_colours_{recent_colours_memory()};
 
   wxInfoBar* info_ = nullptr;

@@ -20,6 +20,7 @@
 #include "studio/window/panels/start_page.hpp"
 #include "studio/window/panels/totals_panel.hpp"
 #include "studio/window/photo_hands.hpp"
+#include "studio/window/sheet_hands.hpp"
 #include "studio/window/toolkit/notices.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
@@ -42,7 +43,7 @@ void MainWindow::take(Document document) {
   document_ = std::make_unique<Document>(std::move(document));
   study_.reset();
   pieces_.clear();
-  export_pending_.reset();
+  sheet_hands_->forget();
   hand_->from.reset(), hand_->held.reset(), hand_->live.reset();
   hand_->figures.clear();
   site_object_.reset(), site_drag_from_.reset();

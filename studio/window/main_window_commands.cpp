@@ -25,6 +25,7 @@
 #include "studio/window/panels/standing_panel.hpp"
 #include "studio/window/panels/totals_panel.hpp"
 #include "studio/window/photo_hands.hpp"
+#include "studio/window/sheet_hands.hpp"
 #include "studio/window/toolkit/held_mouse.hpp"
 #include "studio/window/toolkit/icon.hpp"
 #include "studio/window/toolkit/notices.hpp"
@@ -49,9 +50,9 @@ void MainWindow::bind_commands() {
   on(wxID_OPEN, [this] { choose_and_open(); });
   on(wxID_SAVE, [this] { save(); });
   on(wxID_SAVEAS, [this] { choose_and_save(); });
-  on(command_export, [this] { choose_and_export(); });
-  on(wxID_PRINT, [this] { show_print(); });
-  on(command_export_sheets, [this] { show_export_sheets(); });
+  on(command_export, [this] { sheet_hands_->choose_and_export(); });
+  on(wxID_PRINT, [this] { sheet_hands_->print(); });
+  on(command_export_sheets, [this] { sheet_hands_->export_sheets(); });
   on(command_house, [this] { show_house_settings(); });
   on(command_recover, [this] {
     if (!offer_recovery()) SetStatusText("There is no unsaved work to restore.");
@@ -68,7 +69,7 @@ void MainWindow::bind_commands() {
   on(command_units_feet, [this] { set_units(Units::feet); });
   on(command_units_metric, [this] { set_units(Units::metric); });
   for (const Paper paper : {Paper::a4, Paper::letter, Paper::a3, Paper::tabloid})
-    on(command_paper_a4 + static_cast<int>(paper), [this, paper] { paper_ = paper; });
+    on(command_paper_a4 + static_cast<int>(paper), [this, paper] { sheet_hands_->choose_paper(paper); });
   on(wxID_ZOOM_IN, [this] { canvas_->zoom(zoom_step); });
   on(wxID_ZOOM_OUT, [this] { canvas_->zoom(1 / zoom_step); });
   on(wxID_ZOOM_FIT, [this] { canvas_->fit_all(); });

@@ -16,6 +16,8 @@ namespace quadrille {
 
 const Event& MainWindow::event() const { return document_->event(); }
 
+const std::filesystem::path& MainWindow::file() const { return document_->file(); }
+
 const Area* MainWindow::area() const { return document_ ? find_area(document_->event(), area_) : nullptr; }
 
 const std::vector<Palette>& MainWindow::palettes() const { return document_->palettes()->palettes; }

@@ -1,13 +1,10 @@
-// Opening, saving, exporting and closing: every way a file is touched, and every question asked about it.
+// Opening, saving and closing: every way a file is touched, and every question asked about it.
 #include <wx/filedlg.h>
-#include <wx/utils.h>
 
-#include <system_error>
 #include <utility>
 
 #include "studio/takeoff/last_built.hpp"
 #include "studio/window/job/document.hpp"
-#include "studio/window/job/drawing_export.hpp"
 #include "studio/window/job/sheet_export.hpp"
 #include "studio/window/job/standing_worker.hpp"
 #include "studio/window/job/study.hpp"
@@ -15,6 +12,8 @@
 #include "studio/window/main_window.hpp"
 #include "studio/window/panels/form_panel.hpp"
 #include "studio/window/panels/site_panel.hpp"
+#include "studio/window/sheet_hands.hpp"
+#include "studio/window/toolkit/file_names.hpp"
 #include "studio/window/toolkit/held_mouse.hpp"
 #include "studio/window/toolkit/notices.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
@@ -28,20 +27,9 @@ wxString folder_of(const Document* document) {
   return document ? shown(document->file().parent_path().string()) : wxString();
 }
 
-/// "F" becomes "F.quadrille"; a name with any ending stays as it was typed.
-std::filesystem::path with_ending(std::filesystem::path file, const char* ending) {
-  if (file.extension().empty()) file += ending;
-  return file;
-}
-
 std::string offered_name(const Document& document) {
   if (document.has_file()) return document.file().filename().string();
   return file_stem_of(document.event().title) + ".quadrille";
-}
-
-bool is_there(const std::filesystem::path& file) {
-  std::error_code unknown;
-  return std::filesystem::exists(file, unknown);
 }
 
 }  // namespace
@@ -109,11 +97,7 @@ bool MainWindow::choose_and_save() {
                       event_files, wxFD_SAVE | wxFD_OVERWRITE_PROMPT);
   if (dialog.ShowModal() != wxID_OK) return false;
   const auto typed = path_of(dialog.GetPath()), file = with_ending(typed, ".quadrille");
-  // The dialog asked about the name as it was typed, not about the one it becomes.
-  if (file != typed && is_there(file) &&
-      !ask_whether(this, "There is such a file already", file.string() + " would be replaced.", "&Replace it"))
-    return false;
-  return save_as(file);
+  return may_become(this, typed, file) && save_as(file);
 }
 
 /// Takes what stands in a field and was not entered yet.
@@ -141,62 +125,13 @@ bool MainWindow::settle_changes() {
   return false;
 }
 
-void MainWindow::choose_and_export() {
-  if (!document_) return;
-  wxFileDialog dialog(this, "Export the drawing", folder_of(document_.get()),
-                      shown(std::filesystem::path(offered_name(*document_)).stem().string() + ".pdf"),
-                      "PDF, all pages in one file (*.pdf)|*.pdf|SVG, one file a page (*.svg)|*.svg|"
-                      "PNG, one file a page (*.png)|*.png",
-                      wxFD_SAVE | wxFD_OVERWRITE_PROMPT);
-  if (dialog.ShowModal() != wxID_OK) return;
-  static constexpr const char* endings[] = {".pdf", ".svg", ".png"};
-  auto file = path_of(dialog.GetPath());
-  const auto typed = file;
-  const int format = dialog.GetFilterIndex();
-  // Where the kind was changed in the list, the name offered still ends in .pdf.
-  if (format > 0 && format < 3 && file.extension() == ".pdf") file.replace_extension(endings[format]);
-  file = with_ending(file, format >= 0 && format < 3 ? endings[format] : ".pdf");
-  if (file != typed && is_there(file) &&
-      !ask_whether(this, "There is such a file already", file.string() + " would be replaced.", "&Replace it"))
-    return;
-  export_to(file);
-}
-
-void MainWindow::export_to(const std::filesystem::path& file) {
-  if (!document_) return;
-  settle_fields();
-  if (!updating()) return export_now(file);
-  export_pending_ = file;
-  SetStatusText(wxString::FromUTF8("The drawing is exported as soon as the pieces are built…"));
-}
-
-void MainWindow::export_now(const std::filesystem::path& file) {
-  const Paper paper = paper_.value_or(usual_paper(study_->event.units));
-  const Exported planned = plan_export(*study_, file, paper);
-  std::string replaced;
-  for (const auto& page : planned.files)
-    if (page != file && is_there(page)) replaced += (replaced.empty() ? "" : ", ") + page.filename().string();
-  if (!replaced.empty() &&
-      !ask_whether(this, "There are such files already",
-                   "Each page goes into a file of its own, and these would be replaced: " + replaced + ".",
-                   "&Replace them"))
-    return;
-  Exported done;
-  {
-    const wxBusyCursor busy;
-    done = export_drawing(*study_, file, paper);
-  }
-  if (!done.fault.empty()) return tell_error(this, "The drawing could not be exported", done.fault);
-  wxString text = "Exported " + shown(done.files.front().string());
-  if (done.files.size() > 1) text += " to " + shown(done.files.back().filename().string());
-  SetStatusText(text);
-}
+void MainWindow::export_to(const std::filesystem::path& file) { sheet_hands_->export_to(file); }
 
 void MainWindow::close(wxCloseEvent& event) {
   if (event.CanVeto() && !settle_changes()) return event.Veto();
   let_go_of_mouse();
   settle_fields();  // where nobody could be asked, what is typed is unsaved work as well
-  Hide();  // at once, even where a piece is still being built
+  Hide();           // at once, even where a piece is still being built
   // Where the desktop ends and nobody could be asked, what is unsaved is offered at the next start.
   end_recovery(!event.CanVeto());
   standing_worker_.reset();

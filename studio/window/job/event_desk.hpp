@@ -2,6 +2,8 @@
 #pragma once
 
 #include <cstddef>
+#include <filesystem>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -11,10 +13,17 @@
 
 namespace quadrille {
 
+struct Study;
+
 class EventDesk {
  public:
-  /// The open event. Only while area() is not null.
+  virtual bool is_open() const = 0;
+  /// The open event. Only while there is one, as there is while area() is not null.
   virtual const Event& event() const = 0;
+  /// Its file; empty while it has none. Only while it is open.
+  virtual const std::filesystem::path& file() const = 0;
+  /// What is worked out of the event as it is now; null while that is under way.
+  virtual std::shared_ptr<const Study> study_now() const = 0;
   /// The area that is shown; null: no event is open, or it has no area.
   virtual const Area* area() const = 0;
   /// Those that the event's colours are looked up in.
@@ -28,6 +37,8 @@ class EventDesk {
   /// As commit, but within one step until settle() ends it.
   virtual void amend(const std::string& name, Event event) = 0;
   virtual void settle() = 0;
+  /// Takes what stands in a field and was not entered yet.
+  virtual void settle_fields() = 0;
   /// In the status line, until something else is told there.
   virtual void say(const std::string& sentence) = 0;
   /// The piece that was selected last, or null.
