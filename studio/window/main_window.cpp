@@ -256,11 +256,14 @@ void MainWindow::show_stale() {
 
 void MainWindow::show_place(std::optional<Point2> place) {
   pointing_ = place;
-  wxString text;
-  if (place && document_) {
-    const LengthStyle style = lengths_in(document_->event().units);
-    text = shown(print_length(place->x, style) + " along, " + print_length(place->y, style) + " up");
-  }
+  if (!place || !document_) return say_place({});
+  const LengthStyle style = lengths_in(document_->event().units);
+  say_place(print_length(place->x, style) + " along, " + print_length(place->y, style) + " up");
+}
+
+/// Where the pointer is, in the status line.
+void MainWindow::say_place(const std::string& words) {
+  const wxString text = shown(words);
   if (GetStatusBar()->GetStatusText(status_place) != text) SetStatusText(text, status_place);
 }
 

@@ -104,11 +104,11 @@ class MainWindow : public wxFrame, private EventDesk {
   void move_selected(double right_m);
   /// Adds a piece of the type in the middle of what is shown, in the colours of the piece before it, and selects it.
   void add_piece(const std::string& type);
-  // The selected pieces; locked ones are left out where a lock guards what would change, and the status line says so.
   /// Has the pointer on the canvas carry a piece of the type until it is put down.
   void begin_placing(const std::string& type);
   /// What the canvas offers by the right button or the menu key.
   std::unique_ptr<wxMenu> context_menu() const;
+  // The selected pieces; locked ones are left out where a lock guards what would change, and the status line says so.
   void remove_selected();
   void duplicate_selected();
   void mirror_selected();
@@ -207,6 +207,7 @@ class MainWindow : public wxFrame, private EventDesk {
   void show_state();
   void show_stale();
   void show_place(std::optional<Point2> place);
+  void say_place(const std::string& words);
   Scene scene_here() const;
   const std::string& lead() const;
   MenuState menu_state() const;

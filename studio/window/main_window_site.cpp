@@ -250,9 +250,7 @@ void MainWindow::use_advice(std::size_t number) {
 }
 
 void MainWindow::show_floor_place(const std::optional<SitePlace>& place) {
-  wxString text;
-  if (place && document_) text = shown(floor_words(place->x_m, place->y_m, document_->event().units));
-  if (GetStatusBar()->GetStatusText(1) != text) SetStatusText(text, 1);
+  say_place(place && document_ ? floor_words(place->x_m, place->y_m, document_->event().units) : std::string());
 }
 
 }  // namespace quadrille
