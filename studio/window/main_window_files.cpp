@@ -130,8 +130,9 @@ void MainWindow::export_to(const std::filesystem::path& file) { sheet_hands_->ex
 void MainWindow::close(wxCloseEvent& event) {
   if (event.CanVeto() && !settle_changes()) return event.Veto();
   let_go_of_mouse();
-  settle_fields();  // where nobody could be asked, what is typed is unsaved work as well
-  Hide();           // at once, even where a piece is still being built
+  settle_fields();         // where nobody could be asked, what is typed is unsaved work as well
+  sheet_hands_->forget();  // an answer on its way would export from a window that is gone
+  Hide();                  // at once, even where a piece is still being built
   // Where the desktop ends and nobody could be asked, what is unsaved is offered at the next start.
   end_recovery(!event.CanVeto());
   standing_worker_.reset();
