@@ -71,7 +71,12 @@ void Worker::build_aside(const Aside& aside) {
   } catch (const std::exception&) {
     built.clear();  // they are shown as boxes
   }
-  if (!stopping()) aside.use(built);
+  if (stopping()) return;
+  try {
+    aside.use(built);
+  } catch (const std::exception&) {
+    // Pictures alone are made so: without memory for them a list does without, and the event goes on.
+  }
 }
 
 void Worker::run() {

@@ -31,7 +31,7 @@ class Worker {
   /// Studies `question` as soon as it can; one that waits and is not begun is forgotten for it.
   void ask(Question question);
   /// Builds the pieces of `event` when no question waits, and hands them to `use` on the worker's thread; one that waits is
-  /// forgotten for it. `use` must not throw.
+  /// forgotten for it. What `use` throws is passed over.
   void build(Event event, std::function<void(const BuiltEvent&)> use);
   /// Looks for piece types anew and studies the last question again.
   void reload(bool try_crashed_again);
