@@ -6,6 +6,7 @@
 
 #include "program.hpp"
 #include "scene.hpp"
+#include "tests/sanitized.hpp"
 
 namespace quadrille {
 namespace {
@@ -58,6 +59,10 @@ TEST_CASE("stand --json has every key that scripts rely on, and the limit grows 
   CHECK(tied["pieces"][0]["lines"].size() == 2);
   CHECK(tied["pieces"][0]["without_line"].size() == 2);
 }
+
+// Each run of the command searches for lines, which takes minutes under sanitizers: there the case above stands for all,
+// and tests/standing for the search.
+TEST_SUITE_BEGIN("stand in words" * doctest::skip(sanitized));
 
 TEST_CASE("a gust can be given in any unit of speed, and a wrong one is refused") {
   const Folder folder;
@@ -163,6 +168,8 @@ TEST_CASE("advice in text says where each stake goes, in the event's own lengths
   CHECK(text.out.find("; " + aid) == std::string::npos);
   for (const char* metric : {" Nm", " MPa", " N\n"}) CHECK(text.out.find(metric) == std::string::npos);
 }
+
+TEST_SUITE_END();
 
 }  // namespace
 }  // namespace quadrille
