@@ -88,7 +88,7 @@ class Advisor {
       if (limit.gust_m_s <= above) return std::nullopt;
       return TriedLines{std::move(so_tied.lines), limit.gust_m_s};
     };
-    return best_lines_of(count, spots_, built_, above_m_s, tried, from);
+    return best_lines_of(count, spots_, above_m_s, tried, from);
   }
 
   /// Whether the lines go where the piece type wants them: what bears in the reckoning alone is not advised.

@@ -36,6 +36,10 @@ class AnchorSpots {
  public:
   AnchorSpots(const Area& area, const PlacedPiece& placed, const Piece& built, const Assumptions& figures);
 
+  /// How many tie points the piece has.
+  std::size_t ties() const { return built_.tie_points.size(); }
+  /// The place in Piece::tie_points of the one with this number, from 0, among those of its purpose; nothing where it has none.
+  std::optional<std::size_t> tie_of(TiePurpose purpose, std::size_t number) const;
   /// The line of this choice, its dead weight still without mass; nothing where the site does not allow it.
   std::optional<SecuringLine> line(const LineChoice& choice) const;
   /// The choice from `tie` that is allowed and nearest to this direction: the first structure within 20° of it before others,
@@ -52,7 +56,6 @@ class AnchorSpots {
  private:
   bool leaves(std::size_t tie, int direction) const;
   void add_structures(std::size_t tie, std::vector<LineChoice>& to) const;
-  std::optional<std::size_t> tie_of(TiePurpose purpose, std::size_t number) const;
   bool is_left(std::size_t side_tie) const;
 
   const Area& area_;

@@ -21,7 +21,7 @@ GustLimit limit_of(StandingCase& its);
 
 /// The same where it is above `above_m_s`. Where it is not, which is known with much less work: a gust of 0, and as what
 /// governs a check that fails in a gust of `above_m_s`. `first_deg`: the direction that is looked at first, the one
-/// expected to fail.
+/// expected to fail, of wind_directions(); of directions that fail in the same gust it governs.
 GustLimit limit_above(StandingCase& its, double above_m_s, double first_deg);
 
 }  // namespace quadrille

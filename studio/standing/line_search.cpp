@@ -1,7 +1,6 @@
 #include "studio/standing/line_search.hpp"
 
 #include <algorithm>
-#include <array>
 #include <initializer_list>
 #include <set>
 #include <utility>
@@ -83,18 +82,11 @@ class Climb {
   Choices at_;
 };
 
-std::optional<std::size_t> tie_of(const Piece& piece, const LineWay& way) {
-  std::size_t number = 0;
-  for (std::size_t i = 0; i < piece.tie_points.size(); ++i)
-    if (piece.tie_points[i].purpose == way.purpose && number++ == way.number) return i;
-  return std::nullopt;
-}
-
 /// The set as near as the site allows; `as_asked` becomes false where that is not the set itself.
-std::optional<Choices> begun_with(const LineSet& set, const AnchorSpots& spots, const Piece& built, bool& as_asked) {
+std::optional<Choices> begun_with(const LineSet& set, const AnchorSpots& spots, bool& as_asked) {
   Choices choices;
   for (const LineWay& way : set) {
-    const auto tie = tie_of(built, way);
+    const auto tie = spots.tie_of(way.purpose, way.number);
     const auto choice = tie ? spots.nearest(*tie, way.angle) : std::nullopt;
     as_asked = as_asked && (!tie || (choice && !choice->structure && choice->distance == 0 &&
                                      choice->direction == LineChoice::nearest_direction(way.angle)));
@@ -105,10 +97,10 @@ std::optional<Choices> begun_with(const LineSet& set, const AnchorSpots& spots, 
 }
 
 /// Of every tie what is allowed nearest to the eight directions.
-Choices coarse(const AnchorSpots& spots, const Piece& built) {
+Choices coarse(const AnchorSpots& spots) {
   constexpr int eighths = 8;
   std::set<LineChoice> found;
-  for (std::size_t tie = 0; tie < built.tie_points.size(); ++tie)
+  for (std::size_t tie = 0; tie < spots.ties(); ++tie)
     for (int eighth = 0; eighth < eighths; ++eighth)
       if (const auto choice = spots.nearest(tie, 2 * pi * eighth / eighths)) found.insert(*choice);
   return {found.begin(), found.end()};
@@ -149,19 +141,18 @@ std::vector<Choices> all_sets(const Choices& of, std::size_t count, std::size_t 
 
 }  // namespace
 
-std::optional<FoundLines> best_lines_of(std::size_t count, const AnchorSpots& spots, const Piece& built,
-                                        double above_m_s, const TryLines& tried, const Beginnings& from,
-                                        int most_tries) {
+std::optional<FoundLines> best_lines_of(std::size_t count, const AnchorSpots& spots, double above_m_s,
+                                        const TryLines& tried, const Beginnings& from, int most_tries) {
   Climb climb(spots, tried, above_m_s, most_tries);
   bool as_asked = true;
   if (from.known.size() == count) climb.takes(from.known);
   for (const LineSet& set : line_sets())
     if (set.size() == count)
-      if (const auto choices = begun_with(set, spots, built, as_asked)) climb.takes(*choices);
+      if (const auto choices = begun_with(set, spots, as_asked)) climb.takes(*choices);
   if (!as_asked) {
     // What the climb ends at depends on where it begins.
     for (const Choices& set : all_sets(spots.all(), count, few_sets)) climb.takes(set);
-    const Choices some = coarse(spots, built);
+    const Choices some = coarse(spots);
     for (const Choices& set :
          count <= 2 ? all_sets(some, count, some.size() * some.size()) : mirrored_sets(some, count, spots))
       climb.takes(set);

@@ -40,8 +40,7 @@ struct Beginnings {
 /// begins with all sets where those are at most 150, with all pairs of a coarse choice of spots (for three and four lines
 /// with mirrored pairs of them), and with the best set of one line fewer and a further one. So what is found is the best of
 /// all that lies near its beginnings. At most `most_tries` sets are tried.
-std::optional<FoundLines> best_lines_of(std::size_t count, const AnchorSpots& spots, const Piece& built,
-                                        double above_m_s, const TryLines& tried, const Beginnings& from = {},
-                                        int most_tries = 400);
+std::optional<FoundLines> best_lines_of(std::size_t count, const AnchorSpots& spots, double above_m_s,
+                                        const TryLines& tried, const Beginnings& from = {}, int most_tries = 400);
 
 }  // namespace quadrille

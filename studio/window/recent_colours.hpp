@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "studio/model/event.hpp"
+#include "studio/window/recent_lines.hpp"
 
 namespace quadrille {
 
@@ -16,15 +17,12 @@ class RecentColours {
 
   explicit RecentColours(std::filesystem::path memory);
 
-  const std::vector<ColourReference>& colours() const { return colours_; }
+  std::vector<ColourReference> colours() const;
   /// Puts the colour on top; "no colour" is none. That it cannot be written down is no fault worth telling.
   void chosen(const ColourReference& colour);
 
  private:
-  void keep() const;
-
-  std::filesystem::path memory_;
-  std::vector<ColourReference> colours_;
+  RecentLines kept_;
 };
 
 /// Where they are kept: "recent-colours" in the user's state folder; empty where there is none.

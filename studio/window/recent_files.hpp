@@ -4,6 +4,8 @@
 #include <filesystem>
 #include <vector>
 
+#include "studio/window/recent_lines.hpp"
+
 namespace quadrille {
 
 /// Newest first. `memory` is the file they are kept in, one path a line; empty = they are forgotten at the end.
@@ -13,17 +15,14 @@ class RecentFiles {
 
   explicit RecentFiles(std::filesystem::path memory);
 
-  const std::vector<std::filesystem::path>& files() const { return files_; }
+  std::vector<std::filesystem::path> files() const { return {kept_.lines().begin(), kept_.lines().end()}; }
   /// Puts the file on top. That it cannot be written down is no fault worth telling.
   void opened(const std::filesystem::path& file);
   /// Takes a file off that is no longer there.
   void forget(const std::filesystem::path& file);
 
  private:
-  void keep() const;
-
-  std::filesystem::path memory_;
-  std::vector<std::filesystem::path> files_;
+  RecentLines kept_;
 };
 
 /// Where they are kept: "recent-events" in the user's state folder; empty where there is none.

@@ -7,6 +7,7 @@ class wxWindow;
 
 namespace quadrille {
 
+/// Whether there is a file or a folder of this name; false where that cannot be told.
 bool is_there(const std::filesystem::path& file);
 
 /// "F" becomes "F.quadrille"; a name with any ending stays as it was typed.
