@@ -18,6 +18,7 @@
 #include "studio/window/canvas/gesture.hpp"
 #include "studio/window/commands/commands.hpp"
 #include "studio/window/dialogs/pieces_dialog.hpp"
+#include "studio/window/house_hands.hpp"
 #include "studio/window/job/document.hpp"
 #include "studio/window/job/recovery_writer.hpp"
 #include "studio/window/job/standing_worker.hpp"
@@ -32,6 +33,7 @@
 #include "studio/window/panels/start_page.hpp"
 #include "studio/window/panels/totals_panel.hpp"
 #include "studio/window/photo_hands.hpp"
+#include "studio/window/repertoire_hands.hpp"
 #include "studio/window/sheet_hands.hpp"
 #include "studio/window/toolkit/accessible_name.hpp"
 #include "studio/window/toolkit/drop_target.hpp"
@@ -80,6 +82,9 @@ MainWindow::MainWindow(std::filesystem::path executable)
   fit_into_desktop(*this, FromDIP(wxSize(1240, 760)));
   EventDesk& desk = *this;
   sheet_hands_ = std::make_unique<SheetHands>(desk, *this);
+  house_hands_ = std::make_unique<HouseHands>(desk, *this);
+  repertoire_hands_ = std::make_unique<RepertoireHands>(
+      desk, *house_hands_, *this, [this](Event event, auto use) { worker_->build(std::move(event), std::move(use)); });
   lay_out();
   bind_commands();
   Bind(wxEVT_CLOSE_WINDOW, &MainWindow::close, this);

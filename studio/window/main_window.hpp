@@ -36,12 +36,13 @@ class ChecklistPanel;
 class Document;
 class FindingsPanel;
 class FormPanel;
+class HouseHands;
 class Outline;
 class PiecesDialog;
 class PhotoHands;
 class PlanPanel;
 class QuotePanel;
-class RepertoireDialog;
+class RepertoireHands;
 class SheetHands;
 class SitePanel;
 class RecoveryWriter;
@@ -59,10 +60,7 @@ struct Gesture;
 struct Form;
 struct FormContent;
 struct GustReport;
-struct House;
 struct HandleName;
-struct JobRecord;
-struct LoadedHouse;
 struct MenuState;
 struct Parameter;
 struct PieceType;
@@ -95,9 +93,6 @@ class MainWindow : public wxFrame, private EventDesk {
   /// Offers what the studio kept when it ended without saving, one after the other until one is restored; of one file
   /// alone, where `only` names it. False where nothing was restored.
   bool offer_recovery(const std::filesystem::path& only = {});
-  /// Saves the house with the decorator's own figures and reckons the open event anew. False where that failed or was
-  /// declined; the user has then been told.
-  bool save_house_settings(const House& house);
   void undo();
   void redo();
   /// Moves the selected pieces along the floor.
@@ -128,10 +123,6 @@ class MainWindow : public wxFrame, private EventDesk {
   void cut_selected();
   /// From the system's clipboard: at the pointer while it is over the drawing, else beside where the pieces stood.
   void paste();
-  /// Keeps the selected piece in the house's repertoire. False where that failed; the user has then been told.
-  bool keep_selected(const std::string& name, std::optional<std::int64_t> price_minor);
-  /// Puts the repertoire's piece of this key into the middle of what is shown, and selects it.
-  void insert_kept(const std::string& key);
   void set_units(Units units);
   /// Gives the slot (0 = A) of the selected pieces this colour; the event draws from its palette from then on.
   void set_colour(std::size_t slot, const ColourReference& colour);
@@ -172,6 +163,8 @@ class MainWindow : public wxFrame, private EventDesk {
   QuotePanel& quote() { return *quote_; }
   SitePanel& site() { return *site_; }
   PhotoHands& photo() { return *photo_hands_; }
+  HouseHands& house() { return *house_hands_; }
+  RepertoireHands& repertoire() { return *repertoire_hands_; }
   /// Brings the panel's page of the strip to the front.
   void show_page(const wxWindow& panel);
   StartPage& start() { return *start_; }
@@ -185,6 +178,9 @@ class MainWindow : public wxFrame, private EventDesk {
   std::shared_ptr<const Study> study_now() const override { return updating() ? nullptr : study_; }
   const Area* area() const override;
   const std::vector<Palette>& palettes() const override;
+  std::shared_ptr<const LoadedPalettes> loaded_palettes() const override;
+  std::shared_ptr<const LoadedPalettes> standard_palettes() const;
+  const PieceTypes* types() const override { return types_.get(); }
   bool may_edit_event() override;
   bool can_edit() const override;
   void commit(const std::string& name, Event event) override;
@@ -193,6 +189,7 @@ class MainWindow : public wxFrame, private EventDesk {
   void settle_fields() override;
   void end_drags();
   void say(const std::string& sentence) override;
+  void inform(const std::string& sentence) override;
   const PlacedPiece* lead_piece() const override;
   std::vector<SlotField> lead_slots() const override;
   void colour_lead(std::size_t slot, const ColourReference& colour) override;
@@ -249,8 +246,7 @@ class MainWindow : public wxFrame, private EventDesk {
   // main_window_reckoned.cpp: the day plan and the quote
   Question question() const;
   void reckon();
-  void reckon_anew();
-  void load_house();
+  void reckon_anew() override;
   void make_reckoned_pages();
   void show_reckoned();
   void ask_and_issue();
@@ -265,8 +261,8 @@ class MainWindow : public wxFrame, private EventDesk {
   void show_pattern(const PlacedPiece& placed, FormContent& content) const;
   std::optional<std::string> take_typed(const std::string& key, const std::string& text);
   std::vector<ColourReference> colours_for_new() const;
-  void put_in(const char* verb, PlacedPiece piece);
-  double middle_m() const;
+  void put_in(const char* verb, PlacedPiece piece) override;
+  double middle_m() const override;
 
   // main_window_arrange.cpp: what is done with the selected pieces
   using PiecesEdit = std::function<Event(const Event& event, const PieceIds& pieces)>;
@@ -276,14 +272,9 @@ class MainWindow : public wxFrame, private EventDesk {
   void ask_and_rename();
   void ask_and_array();
 
-  // main_window_clipboard.cpp and main_window_repertoire.cpp
+  // main_window_clipboard.cpp
   void bind_clipboard();
   bool copy(const PieceIds& pieces);
-  void bind_repertoire();
-  bool change_repertoire(const std::function<House(House)>& change);
-  void show_repertoire_pictures();
-  void ask_and_keep();
-  void choose_from_repertoire();
 
   // main_window_canvas.cpp: hands on the drawing
   void make_canvas(wxWindow* parent);
@@ -336,10 +327,6 @@ class MainWindow : public wxFrame, private EventDesk {
   bool finish_save(const std::optional<std::string>& fault);
   BuiltEvent built_now() const;
 
-  // main_window_house.cpp
-  void show_house_settings();
-  std::optional<JobRecord> job_of_event() const;
-
   // main_window_recovery.cpp: unsaved work
   void start_recovery();
   void keep_for_recovery();
@@ -373,6 +360,8 @@ class MainWindow : public wxFrame, private EventDesk {
   SceneLook look_;
   std::unique_ptr<PhotoHands> photo_hands_;
   std::unique_ptr<SheetHands> sheet_hands_;
+  std::unique_ptr<HouseHands> house_hands_;
+  std::unique_ptr<RepertoireHands> repertoire_hands_;
   RecentColours recent_colours_{recent_colours_memory()};
 
   wxInfoBar* info_ = nullptr;
@@ -388,13 +377,11 @@ class MainWindow : public wxFrame, private EventDesk {
   PlanPanel* plan_ = nullptr;
   QuotePanel* quote_ = nullptr;
   SitePanel* site_ = nullptr;
-  std::optional<SiteObject> site_object_;     ///< what was selected on its page last
-  bool led_to_site_ = false;                  ///< a finding led to its page, and nobody has left that since
-  std::optional<Event> site_drag_from_;       ///< as it was when the drag on its plan began
-  std::shared_ptr<const LoadedHouse> house_;  ///< whose stock, prices and rates count for the open event
+  std::optional<SiteObject> site_object_;  ///< what was selected on its page last
+  bool led_to_site_ = false;               ///< a finding led to its page, and nobody has left that since
+  std::optional<Event> site_drag_from_;    ///< as it was when the drag on its plan began
   std::map<std::string, std::shared_ptr<const StandingReport>, std::less<>> reports_;  ///< newest of each piece
   PiecesDialog* pieces_dialog_ = nullptr;                                              ///< while it is open
-  RepertoireDialog* repertoire_dialog_ = nullptr;                                      ///< likewise
   std::unique_ptr<Worker> worker_;  ///< last, like the next: they answer to all above
   std::unique_ptr<StandingWorker> standing_worker_;
   wxTimer keep_timer_;       ///< runs while edits follow each other too fast to keep each

@@ -4,12 +4,12 @@
 #include <system_error>
 #include <utility>
 
-#include "studio/files/house_place.hpp"
 #include "studio/window/canvas/canvas.hpp"
 #include "studio/window/canvas/gesture.hpp"
 #include "studio/window/commands/commands.hpp"
 #include "studio/window/dialogs/keys_dialog.hpp"
 #include "studio/window/dialogs/new_event_dialog.hpp"
+#include "studio/window/house_hands.hpp"
 #include "studio/window/job/document.hpp"
 #include "studio/window/job/standing_worker.hpp"
 #include "studio/window/main_window.hpp"
@@ -56,7 +56,7 @@ void MainWindow::take(Document document) {
   }
   totals_->show(nullptr);
   show_findings();
-  load_house();
+  house_hands_->load();
   show_reckoned();
   reports_.clear();
   standing_->forget();
@@ -91,9 +91,7 @@ bool MainWindow::open_copy(const std::filesystem::path& file) {
 }
 
 void MainWindow::ask_and_begin() {
-  const auto palettes =
-      std::make_shared<const LoadedPalettes>(load_palettes(standard_palette_folders(executable_, {})));
-  NewEventDialog dialog(this, palettes, types_);
+  NewEventDialog dialog(this, standard_palettes(), types_);
   if (dialog.ShowModal() != wxID_OK) return;
   if (const auto answers = dialog.answers()) begin(new_event(*answers));
 }

@@ -1,6 +1,7 @@
 // What menus and keys do, and the edits that the canvas asks for.
 #include <wx/aboutdlg.h>
 #include <wx/generic/aboutdlgg.h>
+#include <wx/scopeguard.h>
 #include <wx/utils.h>
 
 #include <algorithm>
@@ -13,6 +14,7 @@
 #include "studio/window/canvas/ruler.hpp"
 #include "studio/window/commands/commands.hpp"
 #include "studio/window/dialogs/pieces_dialog.hpp"
+#include "studio/window/house_hands.hpp"
 #include "studio/window/job/document.hpp"
 #include "studio/window/job/worker.hpp"
 #include "studio/window/main_window.hpp"
@@ -25,6 +27,7 @@
 #include "studio/window/panels/standing_panel.hpp"
 #include "studio/window/panels/totals_panel.hpp"
 #include "studio/window/photo_hands.hpp"
+#include "studio/window/repertoire_hands.hpp"
 #include "studio/window/sheet_hands.hpp"
 #include "studio/window/toolkit/held_mouse.hpp"
 #include "studio/window/toolkit/icon.hpp"
@@ -53,7 +56,7 @@ void MainWindow::bind_commands() {
   on(command_export, [this] { sheet_hands_->choose_and_export(); });
   on(wxID_PRINT, [this] { sheet_hands_->print(); });
   on(command_export_sheets, [this] { sheet_hands_->export_sheets(); });
-  on(command_house, [this] { show_house_settings(); });
+  on(command_house, [this] { house_hands_->show_settings(); });
   on(command_recover, [this] {
     if (!offer_recovery()) SetStatusText("There is no unsaved work to restore.");
   });
@@ -106,7 +109,10 @@ void MainWindow::bind_commands() {
   on(command_photo_remove, [this] { photo_hands_->remove(); });
   bind_arranging();
   bind_clipboard();
-  bind_repertoire();
+  on(command_keep, [this] {
+    if (pieces_.size() == 1) repertoire_hands_->ask_and_keep();
+  });
+  on(command_repertoire, [this] { repertoire_hands_->choose_and_insert(); });
   on(command_next_finding, [this] { step_finding(1); });
   on(command_previous_finding, [this] { step_finding(-1); });
   on(command_apply_remedy, [this] { apply_remedy(findings_->selected()); });
@@ -188,8 +194,8 @@ void MainWindow::show_piece_types() {
   PiecesDialog dialog(this, [this] { try_crashed_again(); });
   dialog.show(types_);
   pieces_dialog_ = &dialog;
+  wxON_BLOCK_EXIT_NULL(pieces_dialog_);
   dialog.ShowModal();
-  pieces_dialog_ = nullptr;
 }
 
 /// A file that ends the program again takes the unsaved changes with it, so these are asked about first.

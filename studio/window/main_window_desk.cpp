@@ -2,6 +2,7 @@
 #include <utility>
 
 #include "studio/arrange/selection.hpp"
+#include "studio/files/palette_file.hpp"
 #include "studio/form/colour_choices.hpp"
 #include "studio/host/piece_type.hpp"
 #include "studio/model/area_edits.hpp"
@@ -21,6 +22,15 @@ const std::filesystem::path& MainWindow::file() const { return document_->file()
 const Area* MainWindow::area() const { return document_ ? find_area(document_->event(), area_) : nullptr; }
 
 const std::vector<Palette>& MainWindow::palettes() const { return document_->palettes()->palettes; }
+
+/// Those that an event without a file draws from.
+std::shared_ptr<const LoadedPalettes> MainWindow::standard_palettes() const {
+  return std::make_shared<const LoadedPalettes>(load_palettes(standard_palette_folders(executable_, {})));
+}
+
+std::shared_ptr<const LoadedPalettes> MainWindow::loaded_palettes() const {
+  return document_ ? document_->palettes() : standard_palettes();
+}
 
 bool MainWindow::may_edit_event() {
   if (!document_) return false;
@@ -55,6 +65,8 @@ void MainWindow::say(const std::string& sentence) {
   const wxString text = shown(sentence);
   if (GetStatusBar()->GetStatusText() != text) SetStatusText(text);
 }
+
+void MainWindow::inform(const std::string& sentence) { info_->ShowMessage(shown(sentence), wxICON_INFORMATION); }
 
 const PlacedPiece* MainWindow::lead_piece() const {
   return document_ ? find_piece(document_->event(), lead()) : nullptr;

@@ -165,14 +165,12 @@ void MainWindow::add_piece(const std::string& type_id) {
   if (document_) add_piece_at(type_id, middle_m());
 }
 
-/// Where a piece comes to stand for which nobody has said it: in the middle of what is shown.
 double MainWindow::middle_m() const {
   const wxRect paper = canvas_->paper();
   const double middle = canvas_->view().to_metres(paper.x + paper.width / 2.0, paper.y).x;
   return rounded_place(canvas_->scene() ? middle : 2.0, document_->event().units);
 }
 
-/// Puts a new piece into the area, with an id and a name of its own, and selects it.
 void MainWindow::put_in(const char* verb, PlacedPiece piece) {
   Event event = document_->event();
   piece.id = free_id(event, "p");

@@ -1,10 +1,10 @@
 // The pages Day plan and Quote: what is shown on them, and giving a quote.
 #include <utility>
 
-#include "studio/files/house_place.hpp"
 #include "studio/quote/issue.hpp"
 #include "studio/quote/quote_findings.hpp"
 #include "studio/window/dialogs/issue_dialog.hpp"
+#include "studio/window/house_hands.hpp"
 #include "studio/window/job/document.hpp"
 #include "studio/window/job/study.hpp"
 #include "studio/window/job/worker.hpp"
@@ -17,7 +17,8 @@ namespace quadrille {
 
 /// What the worker is asked about the event as it is now.
 Question MainWindow::question() const {
-  return {revision_, document_->event(), document_->palettes(), house_, document_->opened_findings(), today()};
+  return {revision_, document_->event(), document_->palettes(), house_hands_->loaded(), document_->opened_findings(),
+          today()};
 }
 
 /// Has the worker look at the event as it is now.
@@ -31,11 +32,6 @@ void MainWindow::reckon_anew() {
   ++revision_;
   reckon();
   show_stale();
-}
-
-void MainWindow::load_house() {
-  house_ =
-      std::make_shared<const LoadedHouse>(quadrille::load_house({}, document_ ? document_->event().currency : "USD"));
 }
 
 void MainWindow::make_reckoned_pages() {

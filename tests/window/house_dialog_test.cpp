@@ -7,7 +7,9 @@
 #include "own_house.hpp"
 #include "studio/files/house_place.hpp"
 #include "studio/quote/quote_event.hpp"
+#include "studio/window/commands/commands.hpp"
 #include "studio/window/dialogs/house_entry_dialog.hpp"
+#include "studio/window/house_hands.hpp"
 #include "toolkit.hpp"
 
 namespace quadrille {
@@ -131,7 +133,7 @@ TEST_CASE("saved settings are in the house file, and the open event is reckoned 
   const Minor before = window->study()->quoted.quote.total_minor;
   House house = window->study()->house->house;
   house.pricing.delivery_base += 10'000;
-  REQUIRE(window->save_house_settings(house));
+  REQUIRE(window->house().save(house));
   window.settle();
   // By hand: the delivery is a line of the quote, so that the total grows by just that.
   CHECK(window->study()->quoted.quote.total_minor == before + 10'000);
@@ -146,7 +148,7 @@ TEST_CASE("a house file that another program changed meanwhile is not replaced u
   window.open(put_event(folder));
   House house = window->study()->house->house;
   house.name = "Mine";
-  REQUIRE(window->save_house_settings(house));
+  REQUIRE(window->house().save(house));
   window.settle();
   House other = house;
   other.name = "Of somebody else";
@@ -154,16 +156,33 @@ TEST_CASE("a house file that another program changed meanwhile is not replaced u
   house.name = "Mine again";
   {
     Dialogs dialogs({wxID_CANCEL});
-    CHECK(!window->save_house_settings(house));
+    CHECK(!window->house().save(house));
     CHECK(dialogs.said().at(0).find("another program") != std::string::npos);
   }
   CHECK(own.read().name == "Of somebody else");
   {
     Dialogs dialogs({wxID_OK});
-    CHECK(window->save_house_settings(house));
+    CHECK(window->house().save(house));
   }
   CHECK(own.read().name == "Mine again");
   CHECK(open_house(own.file() += "~")->house.name == "Of somebody else");
+}
+
+TEST_CASE("what another program wrote into the house counts as soon as its settings are opened") {
+  ScratchFolder folder;
+  const OwnHouse own;
+  OpenWindow window;
+  window.open(put_event(folder));
+  House house = window->study()->house->house;
+  REQUIRE(window->house().save(house));
+  window.settle();
+  const Minor before = window->study()->quoted.quote.total_minor;
+  house.pricing.delivery_base += 10'000;
+  REQUIRE(!save_house(own.file(), house));
+  const Dialogs put_away({wxID_CANCEL});
+  window.command(command_house);
+  window.settle();
+  CHECK(window->study()->quoted.quote.total_minor == before + 10'000);
 }
 
 TEST_CASE("a house file that cannot be read is never written over") {
@@ -173,7 +192,7 @@ TEST_CASE("a house file that cannot be read is never written over") {
   OpenWindow window;
   window.open(put_event(folder));
   Dialogs dialogs({wxID_OK, wxID_OK});
-  CHECK(!window->save_house_settings(standard_house()));
+  CHECK(!window->house().save(standard_house()));
   CHECK(contents(own.file()) == "<house>");
 }
 

@@ -8,6 +8,7 @@
 #include "studio/window/commands/commands.hpp"
 #include "studio/window/dialogs/keep_dialog.hpp"
 #include "studio/window/dialogs/repertoire_dialog.hpp"
+#include "studio/window/repertoire_hands.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
@@ -70,9 +71,9 @@ TEST_CASE("a name that is there is replaced only after a question; entries are r
   OpenWindow window;
   window.open(put_event(folder));
   window->select("a1", PieceIds{"p1"});
-  REQUIRE(window->keep_selected("Arch", 100));
+  REQUIRE(window->repertoire().keep("Arch", 100));
   window->select("a1", PieceIds{"p2"});
-  REQUIRE(window->keep_selected("Small arch", {}));
+  REQUIRE(window->repertoire().keep("Small arch", {}));
   const auto keep_as = [](const char* name) {
     return [name](wxDialog& dialog) {
       dynamic_cast<KeepDialog&>(dialog).name_field().SetValue(name);
@@ -133,7 +134,7 @@ TEST_CASE("a house file that cannot be read is told, and stays as it is") {
   window.open(put_event(folder));
   window->select("a1", PieceIds{"p1"});
   Dialogs dialogs({wxID_OK});
-  CHECK(!window->keep_selected("Arch", {}));
+  CHECK(!window->repertoire().keep("Arch", {}));
   CHECK(dialogs.said()[0].find("own.quadrille-house") != std::string::npos);
   CHECK(contents(house.file()) == "<house");
 }
@@ -146,7 +147,7 @@ TEST_CASE("a price of another currency stays in the house, and the status line s
   ScratchFolder folder;
   OpenWindow window;
   window.open(put_event(folder));
-  window->insert_kept("gate");
+  window->repertoire().insert("gate");
   CHECK(!piece(window, window->selected_piece()).price_minor);
   CHECK(text_of(window->GetStatusBar()->GetStatusText()).find("EUR") != std::string::npos);
   window.settle();

@@ -14,6 +14,7 @@
 #include "studio/window/panels/list_editor.hpp"
 #include "studio/window/panels/site_panel.hpp"
 #include "studio/window/photo_hands.hpp"
+#include "studio/window/repertoire_hands.hpp"
 #include "typing.hpp"
 
 namespace quadrille {
@@ -108,7 +109,7 @@ TEST_CASE(
   window.command(command_site_advice);
   window.settle();
   CHECK(!find_piece(window->document()->event(), arch)->lines.empty());
-  REQUIRE(window->keep_selected("Meadow arch", 24000));
+  REQUIRE(window->repertoire().keep("Meadow arch", 24000));
   window.settle();
   REQUIRE(house.read().repertoire.size() == 1);
 

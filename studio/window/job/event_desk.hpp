@@ -13,6 +13,8 @@
 
 namespace quadrille {
 
+struct LoadedPalettes;
+struct PieceTypes;
 struct Study;
 
 class EventDesk {
@@ -28,6 +30,10 @@ class EventDesk {
   virtual const Area* area() const = 0;
   /// Those that the event's colours are looked up in.
   virtual const std::vector<Palette>& palettes() const = 0;
+  /// As palettes(), and what was said of them; without an open event those that a new one would have.
+  virtual std::shared_ptr<const LoadedPalettes> loaded_palettes() const = 0;
+  /// Null while they are being looked for.
+  virtual const PieceTypes* types() const = 0;
   /// True where an event is open that may be changed; otherwise the status line says why not.
   virtual bool may_edit_event() = 0;
   /// As may_edit_event, without a word.
@@ -41,6 +47,14 @@ class EventDesk {
   virtual void settle_fields() = 0;
   /// In the status line, until something else is told there.
   virtual void say(const std::string& sentence) = 0;
+  /// Above the panes, until it is put away.
+  virtual void inform(const std::string& sentence) = 0;
+  /// Has the open event worked out once more, since something changed that counts for it, such as the house.
+  virtual void reckon_anew() = 0;
+  /// Where a piece comes to stand for which nobody has said it: in the middle of what is shown [m]. While there is an area.
+  virtual double middle_m() const = 0;
+  /// Puts a new piece into the area, as a step of that verb, with an id and a name of its own, and selects it.
+  virtual void put_in(const char* verb, PlacedPiece piece) = 0;
   /// The piece that was selected last, or null.
   virtual const PlacedPiece* lead_piece() const = 0;
   /// Its colour slots; none where it may not be changed.
