@@ -156,6 +156,8 @@ ScenePiece piece_of(const PlacedPiece& placed, const BuiltPiece* built) {
   return piece;
 }
 
+constexpr Extent room_for_first_piece{0, 5, 0, 3};  ///< what is seen of an area that holds nothing yet [m]
+
 /// The figure stands to the right of the pieces, or to the left where the wall leaves room only there.
 double figure_place(const Scene& scene, const std::optional<Extent>& pieces) {
   const double gap = 0.22 + figure_width_m / 2;
@@ -240,6 +242,7 @@ Scene scene_of(const Area& area, const BuiltEvent& built, std::span<const Palett
   scene.extent = {scene.figure_x_m - figure_width_m / 2, scene.figure_x_m + figure_width_m / 2, 0, figure_height_m};
   if (scene.wall) scene.extent = around(scene.extent, *scene.wall);
   if (all) scene.extent = around(scene.extent, *all);
+  if (!all && !scene.wall && !area.backdrop) scene.extent = around(scene.extent, room_for_first_piece);
   add_site(area, scene);
   add_lines(area, built, scene);
   if (area.backdrop) add_backdrop(*area.backdrop, scene.pieces.empty() && !scene.wall, scene);

@@ -1,11 +1,8 @@
 // Not a test: takes pictures of every page, panel and dialog, for somebody to look at. They are PNG files of the whole
-// screen, written to the folder that QUADRILLE_PICTURES names, and are to be taken under a window manager:
+// screen, written to the folder that QUADRILLE_PICTURES names by ImageMagick's import, and are to be taken under a window
+// manager:
 //   xvfb-run -s "-screen 0 1280x800x24" sh -c "openbox & QUADRILLE_PICTURES=/tmp/small build/tests/window_pictures"
-#include <wx/dcmemory.h>
-#include <wx/dcscreen.h>
-#include <wx/display.h>
 #include <wx/filedlg.h>
-#include <wx/image.h>
 #include <wx/menu.h>
 
 #include <set>
@@ -50,16 +47,9 @@ void shoot(const std::string& name) {
   REQUIRE_MESSAGE(folder != nullptr, "QUADRILLE_PICTURES is to name a folder");
   std::filesystem::create_directories(folder);
   rest();
-  const wxSize size = wxGetDisplaySize();
-  wxBitmap bitmap(size);
-  {
-    wxScreenDC screen;
-    wxMemoryDC to(bitmap);
-    to.Blit(wxPoint(), size, &screen, wxPoint());
-  }
-  if (wxImage::FindHandler(wxBITMAP_TYPE_PNG) == nullptr) wxImage::AddHandler(new wxPNGHandler);
-  const auto file = std::filesystem::path(folder) / (name + ".png");
-  CHECK(bitmap.SaveFile(wxString::FromUTF8(file.string()), wxBITMAP_TYPE_PNG));
+  // Of the display itself: the toolkit's own copy of it stays as it was first.
+  const std::string command = "import -window root '" + std::string(folder) + "/" + name + ".png'";
+  CHECK(std::system(command.c_str()) == 0);
 }
 
 void press(wxButton& button) { tell(button, wxEVT_BUTTON); }
@@ -69,7 +59,7 @@ void look_through(wxDialog& dialog, const std::string& name) {
   if (auto* house = dynamic_cast<HouseDialog*>(&dialog)) {
     for (unsigned int i = 0; i < house->pages().GetCount(); ++i) {
       house->show_page(i);
-      shoot(name + "-" + std::to_string(i + 1));
+      shoot(name + "-page-" + std::to_string(i + 1));
     }
     // An empty entry of each list, in a dialog of its own.
     for (const HouseList list : house_lists) press(house->list(list).add());
@@ -228,6 +218,7 @@ TEST_CASE("every dialog of the menus") {
     window->canvas().SetFocus();
     Hand(window->canvas()).key(WXK_ESCAPE);
   }
+  select_first();
   {
     Photographer photographer("dialog-colour");
     press(window, window->form().colours().at(0));

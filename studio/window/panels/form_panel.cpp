@@ -14,7 +14,7 @@
 namespace quadrille {
 namespace {
 
-constexpr int edge = 10, help_lines = 5;  // [DIP], and lines of text
+constexpr int edge = 10, help_lines = 3;  // [DIP], and lines of text for which there is always room
 
 /// Of the focus: this window or one inside it.
 bool holds(const wxWindow* outer, const wxWindow* inner) {
@@ -31,7 +31,7 @@ FormPanel::FormPanel(wxWindow* parent, FormAnswers answers)
   set_accessible_name(fields_, "Fields", "What can be changed of the selected pieces");
   fields_->SetSizer(new wxBoxSizer(wxVERTICAL));
   help_ = new wxStaticText(this, wxID_ANY, "", wxDefaultPosition, wxDefaultSize, wxST_NO_AUTORESIZE);
-  help_->SetMinSize(wxSize(-1, help_lines * GetCharHeight() + FromDIP(4)));
+  help_->SetMinSize(wxSize(-1, help_height(0)));
   auto* sizer = new wxBoxSizer(wxVERTICAL);
   sizer->Add(fields_, wxSizerFlags(1).Expand());
   sizer->Add(new wxStaticLine(this), wxSizerFlags().Expand());
@@ -160,10 +160,17 @@ void FormPanel::lay_out_fields() {
   });
 }
 
+/// Of a help of so many lines.
+int FormPanel::help_height(int lines) const { return std::max(lines, help_lines) * GetCharHeight() + FromDIP(4); }
+
 void FormPanel::say_help(const wxString& text) {
   help_text_ = text;
   help_->SetLabelText(text);
   help_->Wrap(std::max(GetClientSize().x - 2 * FromDIP(edge), FromDIP(120)));
+  const int lines = help_->GetLabelText().Freq('\n') + 1, height = help_height(lines);
+  if (help_->GetMinHeight() == height) return;
+  help_->SetMinSize(wxSize(-1, height));
+  Layout();
 }
 
 FormRow* FormPanel::row_of(std::string_view key) const {

@@ -59,6 +59,7 @@ class FormPanel : public wxPanel {
   void make_anew();
   void make(const FormContent& content);
   void fill(const FormContent& content);
+  int help_height(int lines) const;
   void say_help(const wxString& text);
   void lay_out_fields();
   void scroll_to(const wxWindow& window);
