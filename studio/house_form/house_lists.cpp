@@ -196,6 +196,11 @@ void follow_key(House& house, const Inflator& before, const Inflator& after) {
 
 }  // namespace
 
+std::string with_article(const std::string& entry) {
+  const bool vowel = !entry.empty() && std::string_view("aeiou").find(entry.front()) != std::string_view::npos;
+  return (vowel ? "an " : "a ") + entry;
+}
+
 HouseTable table_of(const House& house, HouseList list, std::span<const Palette> palettes) {
   ListWords words = words_of(list);
   HouseTable table{words.title, words.entry, words.words, std::move(words.columns), {}};

@@ -37,6 +37,9 @@ struct HouseTable {
   std::vector<std::vector<std::string>> rows;  ///< a cell for each column
 };
 
+/// "a supply", "an inflator".
+std::string with_article(const std::string& entry);
+
 /// `palettes` name the colours; a colour that none has is named by its keys.
 HouseTable table_of(const House& house, HouseList list, std::span<const Palette> palettes);
 

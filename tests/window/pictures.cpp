@@ -155,13 +155,14 @@ TEST_CASE("every area, page and kind of form of the samples") {
   fill_screen(window);
   for (const std::string sample : {"lantern-fair", "orchard-supper", "midwinter-ball"}) {
     window.open(source_place("examples/" + sample + ".quadrille"));
-    for (const auto& area : window->document()->event().areas) {
+    const Event event = window->document()->event();
+    for (const auto& area : event.areas) {
       window->select(area->id, "");
       window.settle();
       window->show_page(window->totals());
       shoot(sample + "-" + plain(area->name));
     }
-    const auto& area = *window->document()->event().areas.front();
+    const Area& area = *event.areas.front();
     window->select(area.id, area.pieces.front()->id);
     window.settle();
     for (const StripPage& page : strip_of(*window.reference())) {
@@ -172,12 +173,17 @@ TEST_CASE("every area, page and kind of form of the samples") {
     }
     window->show_page(window->totals());
     std::set<std::string> types;
-    for (const auto& of : window->document()->event().areas)
+    for (const auto& of : event.areas)
       for (const auto& piece : of->pieces)
         if (types.insert(piece->type).second) {
           window->select(of->id, piece->id);
           window.settle();
           shoot(sample + "-form-" + piece->type);
+          if (wxWindow* const pattern = window->form().input("pattern")) choose(window, pattern, "Rows as typed");
+          for (const char* const key : {"balloon", "rows", "mix", "path", "ballast"})
+            if (window->form().focus_field(key)) shoot(sample + "-form-" + piece->type + "-" + key);
+          while (window->document()->history().can_undo()) window->undo();
+          window.settle();
         }
     PieceIds all;
     for (const auto& piece : area.pieces) all.push_back(piece->id);

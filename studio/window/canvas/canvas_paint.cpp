@@ -117,7 +117,9 @@ void Canvas::paint_focus(wxDC& dc) const {
 void Canvas::paint_hint(wxDC& dc) const {
   dc.SetFont(GetFont().Larger());
   dc.SetTextForeground(wxColour(110, 112, 120));
-  dc.DrawLabel(hint_, paper(), wxALIGN_CENTRE);
+  wxRect above_figure = paper();
+  above_figure.height /= 2;
+  dc.DrawLabel(hint_, above_figure, wxALIGN_CENTRE);
 }
 
 void Canvas::paint_over(wxDC& dc) const {

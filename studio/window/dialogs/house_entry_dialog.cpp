@@ -17,7 +17,8 @@ HouseEntryDialog::HouseEntryDialog(wxWindow* parent, const House& house, HouseLi
       list_(list),
       row_(row),
       palettes_(palettes) {
-  SetTitle(shown((row ? "Change the " : "Add a ") + table_of(house, list, palettes).entry));
+  const std::string noun = table_of(house, list, palettes).entry;
+  SetTitle(shown(row ? "Change the " + noun : "Add " + with_article(noun)));
   fields_ = new HouseFields(this, {});
   const auto entry = entry_of(house, list, row, palettes);
   fields_->show({{"", entry}});

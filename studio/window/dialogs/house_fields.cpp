@@ -140,6 +140,7 @@ void HouseFields::make_row(const HouseField& field, wxSizer& all) {
   line->Add(row.beside, wxSizerFlags().CentreVertical().Border(wxLEFT, FromDIP(8)));
   // The place of the button is kept, so that fields stand in line.
   row.usual = new wxButton(this, wxID_ANY, "Default", wxDefaultPosition, wxDefaultSize, wxBU_EXACTFIT);
+  row.usual->SetMinSize(row.usual->GetBestSize() + FromDIP(wxSize(12, 0)));  // the word alone fills it to its edges
   set_accessible_name(row.usual, shown("Back to the default: " + field.label), "");
   row.usual->Bind(wxEVT_BUTTON, [this, key = row.key](wxCommandEvent&) {
     if (Row* const its = find(key)) its->shown_text = text_in(*its->input), say(*its, "");

@@ -63,7 +63,7 @@ HouseListPage::HouseListPage(wxWindow* parent, HouseList list, const House& hous
   const auto with_selected = [this](const auto& act) {
     if (const int row = table_.selected(); row >= 0) act(static_cast<std::size_t>(row));
   };
-  add_ = add_button(wxString::FromUTF8("&Add…"), "Add a " + content.entry, [this] { answers_.change({}); });
+  add_ = add_button(wxString::FromUTF8("&Add…"), "Add " + with_article(content.entry), [this] { answers_.change({}); });
   change_ = add_button(wxString::FromUTF8("C&hange…"), "Change the " + content.entry,
                        [this, with_selected] { with_selected(answers_.change); });
   remove_ =

@@ -169,6 +169,8 @@ void FormPanel::say_help(const wxString& text) {
   help_->Wrap(std::max(GetClientSize().x - 2 * FromDIP(edge), FromDIP(120)));
   const int lines = help_->GetLabelText().Freq('\n') + 1, height = help_height(lines);
   if (help_->GetMinHeight() == height) return;
+  // The field that is written in stays in sight when there is less room for the fields.
+  if (wxWindow* const focus = FindFocus(); holds(fields_, focus)) seen_later_ = focus;
   help_->SetMinSize(wxSize(-1, height));
   Layout();
 }
