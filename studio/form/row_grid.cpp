@@ -33,6 +33,26 @@ Result<RowGrid> grid_of(std::string_view text, int places) {
   return Result<RowGrid>::good(std::move(grid));
 }
 
+RowGrid grid_of(const std::vector<LaidCluster>& laid, int places, int hand) {
+  RowGrid grid;
+  grid.places = std::clamp(places, least_places, most_places);
+  for (std::size_t i = 0; i < laid.size(); ++i) {
+    const LaidCluster& cluster = laid[i];
+    if (cluster.slots.size() != static_cast<std::size_t>(grid.places)) return {grid.places, {}};
+    // As it is laid, against the same cluster turned on and on to one hand; both stand in the same creases.
+    const int ahead = (cluster.half_steps - (hand < 0 ? -1 : 1) * static_cast<int>(i)) / 2;
+    grid.rows.push_back(cluster.slots);
+    grid = rotated(std::move(grid), i, ahead);
+  }
+  std::size_t period = 1;
+  const auto repeats = [&](std::size_t n) {
+    return std::equal(grid.rows.begin() + static_cast<std::ptrdiff_t>(n), grid.rows.end(), grid.rows.begin());
+  };
+  while (period < grid.rows.size() && !repeats(period)) ++period;
+  grid.rows.resize(std::min(period, grid.rows.size()));
+  return grid;
+}
+
 std::string text_of(const RowGrid& grid) {
   std::string text;
   for (const SlotRow& row : grid.rows) {
@@ -93,6 +113,29 @@ Event with_grid(Event event, const Form& form, const ParameterTables& tables, st
     const Form own = form_of(event, {id}, tables);
     const Value number = Value::of_number(Kind::slots, slots_in(grid));
     event = with_field(std::move(event), own, tables, slots->key, number);
+  }
+  return event;
+}
+
+Event with_rows_begun(Event event, const Form& form, const ParameterTables& tables, std::string_view key,
+                      const BuiltEvent& built) {
+  for (const std::string& id : form.pieces) {
+    const PlacedPiece* const piece = find_piece(event, id);
+    const auto table = piece ? tables.find(piece->type) : tables.end();
+    if (table == tables.end() || table->second == nullptr) continue;
+    const Parameter* const choice = find_parameter(*table->second, key);
+    if (choice == nullptr || choice->kind != Kind::choice) continue;
+    const Parameter* const rows = find_parameter(*table->second, value_of(piece->values, *choice).text);
+    if (rows == nullptr || rows->kind != Kind::rows || !value_of(piece->values, *rows).text.empty()) continue;
+    const auto made = built.find(id);
+    if (made == built.end() || made->second == nullptr || made->second->status != Status::ok) continue;
+    const Parameter* const hand = find_parameter(*table->second, "hand");
+    const bool left = hand != nullptr && value_of(piece->values, *hand).text == "left";
+    const RowGrid grid =
+        grid_of(laid_clusters(made->second->piece), places_in(*table->second, piece->values), left ? -1 : 1);
+    if (grid.rows.empty()) continue;
+    const Form own = form_of(event, {id}, tables);
+    event = with_field(std::move(event), own, tables, rows->key, Value::of_text(Kind::rows, text_of(grid)));
   }
   return event;
 }

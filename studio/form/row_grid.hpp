@@ -11,6 +11,7 @@
 #include "sdk/pattern.hpp"
 #include "sdk/result.hpp"
 #include "studio/form/form.hpp"
+#include "studio/model/built_event.hpp"
 #include "studio/model/parameter.hpp"
 
 namespace quadrille {
@@ -29,6 +30,9 @@ int places_in(const ParameterTable& table, const ValueMap& values);
 /// length than `places`, as they stand after the cluster's size was changed, are cut or go on with their last letter: what
 /// is shown can be edited. Fails with a sentence on text that is no pattern.
 Result<RowGrid> grid_of(std::string_view text, int places);
+/// The fewest rows of `places` slots that look as the clusters do when they are laid one after the other to `hand` (+1
+/// right, -1 left) and repeated; none where a cluster has another number of balloons.
+RowGrid grid_of(const std::vector<LaidCluster>& laid, int places, int hand);
 /// The text of a grid; rows of one colour in full.
 std::string text_of(const RowGrid& grid);
 
@@ -47,6 +51,11 @@ int slots_in(const RowGrid& grid);
 /// uses, that many.
 Event with_grid(Event event, const Form& form, const ParameterTables& tables, std::string_view key,
                 const RowGrid& grid);
+
+/// Where the form's choice `key` was just made to stand for rows that are typed (its key is that of a parameter of rows),
+/// types those of what is built into each piece that has none: one goes on from the pattern that is there.
+Event with_rows_begun(Event event, const Form& form, const ParameterTables& tables, std::string_view key,
+                      const BuiltEvent& built);
 
 /// One balloon of the unrolled pattern. Every second row stands half a place aside, as the balloons lie in each other's
 /// creases.

@@ -70,7 +70,9 @@ void MainWindow::edit_form(const std::string& key,
   const ParameterTables tables = types_->tables();
   const Form form = form_of(document_->event(), pieces_, tables);
   const Field* const field = form.find(key);
-  if (field != nullptr) change("Change " + field->parameter.label + " of", edit(form, tables));
+  if (field == nullptr) return;
+  change("Change " + field->parameter.label + " of",
+         with_rows_begun(edit(form, tables), form, tables, key, last_built()));
 }
 
 std::optional<std::string> MainWindow::take_typed(const std::string& key, const std::string& text) {

@@ -64,6 +64,64 @@ TEST_CASE("unrolled, every second row stands half a place aside and each place o
   CHECK(unrolled(*grid_of("", 4), 1, 3).empty());
 }
 
+TEST_CASE("any pattern becomes the fewest rows that look the same") {
+  for (const PatternKind kind :
+       {PatternKind::solid, PatternKind::spiral, PatternKind::zigzag, PatternKind::stripes, PatternKind::diamond})
+    for (int size = 2; size <= 6; ++size)
+      for (int slots = 1; slots <= 4; ++slots)
+        for (const int hand : {1, -1}) {
+          PatternPlan plan;
+          plan.kind = kind, plan.cluster_size = size, plan.slots = slots, plan.hand = hand, plan.band = 3;
+          const auto laid = lay_pattern(plan, 25);
+          const RowGrid grid = grid_of(laid, size, hand);
+          const auto as_laid = unrolled(laid), as_typed = unrolled(grid, hand, 25);
+          REQUIRE(as_laid.size() == as_typed.size());
+          for (std::size_t i = 0; i < as_laid.size(); ++i) {
+            CHECK(as_laid[i].row == as_typed[i].row);
+            CHECK(as_laid[i].across == as_typed[i].across);
+            CHECK(as_laid[i].slot == as_typed[i].slot);
+          }
+        }
+  // By hand: a spiral is one row over and over, as it turns with the clusters; a solid one too.
+  PatternPlan spiral;
+  spiral.slots = 4;
+  CHECK(text_of(grid_of(lay_pattern(spiral, 9), 4, 1)) == "ABCD");
+  // Turned to the other hand throughout, each second row comes a place further back: back where it began after four.
+  CHECK(grid_of(lay_pattern(spiral, 9), 4, -1).rows.size() == 4);
+  CHECK(grid_of(lay_pattern(spiral, 9), 5, 1).rows.empty());
+  CHECK(grid_of(std::vector<LaidCluster>{}, 4, 1).rows.empty());
+}
+
+TEST_CASE("choosing rows to be typed begins with those of the pattern that is built") {
+  const PieceType& column = *types_here().find("column");
+  const ParameterTables tables{{"column", &column.parameters}};
+  Event event;
+  event.areas.emplace_back();
+  event.areas[0].edit([](Area& area) {
+    area.id = "a1";
+    for (const char* id : {"p1", "p2"}) {
+      PlacedPiece piece;
+      piece.id = id, piece.type = "column";
+      piece.values["slots"] = Value::of_number(Kind::slots, 3);
+      area.pieces.emplace_back(std::move(piece));
+    }
+    area.pieces[1].edit([](PlacedPiece& typed) { typed.values["rows"] = Value::of_text(Kind::rows, "AABB"); });
+  });
+  BuiltEvent built;
+  for (const char* id : {"p1", "p2"}) built[id] = build_piece(column, find_piece(event, id)->values);
+  const Form form = form_of(event, {"p1", "p2"}, tables);
+  const Event chosen = with_field(event, form, tables, "pattern", Value::of_text(Kind::choice, "rows"));
+  const Event begun = with_rows_begun(chosen, form, tables, "pattern", built);
+  // By the SDK's own spreading: three colours on four balloons are ABAC, each cluster a row of the spiral.
+  CHECK(find_piece(begun, "p1")->values.at("rows").text == "ABAC");
+  CHECK(find_piece(begun, "p2")->values.at("rows").text == "AABB");  // what somebody typed stays
+  CHECK(build_piece(column, find_piece(begun, "p1")->values)->status == Status::ok);
+  // Another choice, another field, and pieces that are not built type nothing.
+  CHECK(with_rows_begun(event, form, tables, "pattern", built) == event);
+  CHECK(with_rows_begun(chosen, form, tables, "hand", built) == chosen);
+  CHECK(with_rows_begun(chosen, form, tables, "pattern", {}) == chosen);
+}
+
 TEST_CASE("the picture of a built column has a cell for each balloon of its body") {
   const auto built = build_piece(*types_here().find("column"), {});
   REQUIRE(built->status == Status::ok);

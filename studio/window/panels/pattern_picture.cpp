@@ -62,7 +62,7 @@ std::size_t PatternPicture::clusters_shown() const {
 }
 
 wxString PatternPicture::words() const {
-  if (clusters_ == 0) return "No row yet: add one, or type AABB";
+  if (clusters_ == 0) return "No row yet";
   const std::size_t some = clusters_shown();
   const wxString first = some == 1 ? wxString("Unrolled: cluster 1") : wxString("Unrolled: clusters 1 to ") << some;
   return some < clusters_ ? first + " of " + (wxString() << clusters_) : first;
