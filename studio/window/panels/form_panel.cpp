@@ -153,6 +153,7 @@ void FormPanel::lay_out_fields() {
     if (head_) head_->wrap(width);
     for (const auto& row : rows_) row->wrap(width);
     say_help(help_text_);
+    Layout();
     fields_->FitInside();
     fields_->Layout();
     if (const wxWindow* const seen = seen_later_.get()) scroll_to(*seen);
@@ -172,7 +173,7 @@ void FormPanel::say_help(const wxString& text) {
   // The field that is written in stays in sight when there is less room for the fields.
   if (wxWindow* const focus = FindFocus(); holds(fields_, focus)) seen_later_ = focus;
   help_->SetMinSize(wxSize(-1, height));
-  Layout();
+  lay_out_fields();
 }
 
 FormRow* FormPanel::row_of(std::string_view key) const {
