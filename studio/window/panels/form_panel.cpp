@@ -153,7 +153,7 @@ void FormPanel::lay_out_fields() {
     if (head_) head_->wrap(width);
     for (const auto& row : rows_) row->wrap(width);
     say_help(help_text_);
-    Layout();
+    if (std::exchange(help_changed_, false)) Layout();  // tells the fields their size, which lays them out once more
     fields_->FitInside();
     fields_->Layout();
     if (const wxWindow* const seen = seen_later_.get()) scroll_to(*seen);
@@ -173,6 +173,7 @@ void FormPanel::say_help(const wxString& text) {
   // The field that is written in stays in sight when there is less room for the fields.
   if (wxWindow* const focus = FindFocus(); holds(fields_, focus)) seen_later_ = focus;
   help_->SetMinSize(wxSize(-1, height));
+  help_changed_ = true;
   lay_out_fields();
 }
 

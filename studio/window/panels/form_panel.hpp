@@ -79,6 +79,7 @@ class FormPanel : public wxPanel {
   PatternPicture* picture_ = nullptr;
   bool made_later_ = false;         ///< the fields have changed, and their controls follow after the event at hand
   bool laid_later_ = false;         ///< so does their layout
+  bool help_changed_ = false;       ///< in height, and the panel was not laid out since
   wxWeakRef<wxWindow> seen_later_;  ///< what is to be scrolled to once they are laid out
   std::string focus_later_;         ///< the field that is to have the keyboard once they are there
 };
