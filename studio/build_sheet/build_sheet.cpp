@@ -187,9 +187,10 @@ void add_mending(std::vector<BuildDraft>& drafts, const std::vector<BuildSubject
 }
 
 void add_gauge(std::vector<BuildDraft>& drafts, const std::vector<BuildSubject>& subjects, const Setting& setting) {
-  std::vector<SizerLine> sizes;
-  for (const BuildSubject& subject : subjects) sizes.insert(sizes.end(), subject.sizes.begin(), subject.sizes.end());
-  for (Page& page : gauge_pages(sizes, setting)) {
+  std::vector<GaugeUse> uses;
+  for (const BuildSubject& subject : subjects)
+    for (const SizerLine& size : subject.sizes) uses.push_back({size, subject.title()});
+  for (Page& page : gauge_pages(uses, setting)) {
     page.scale = 1;
     drafts.push_back({std::move(page), {"Size gauge", all_areas(setting), "1:1", 1, 1}});
   }
