@@ -214,7 +214,8 @@ std::vector<std::string> sentences_of(const BuildSubject& subject) {
       "Clusters of " + size + ", counted from " + print_start(subject) +
           ". The letters are the colours in their places: 1 to " + size +
           " anticlockwise, looked at from the side on which the next cluster comes, the front towards you.",
-      "Each cluster sits in the creases of the one before it, its balloon 1 turned against that one's as the chart "
+      "Each cluster sits in the creases of the one before it, its balloon\u00a01 turned against that one's as the "
+      "chart "
       "says: "
       "right is anticlockwise, looked at in the same way."};
   for (const std::string& more : {climb_sentence(subject), repeat_sentence(chart)})
@@ -232,18 +233,18 @@ std::vector<std::string> sentences_of(const BuildSubject& subject) {
 
 /// The first two clusters, the second over the first as it is turned.
 Row view_row(const BuildSubject& subject, const Setting& setting) {
-  constexpr double height = 42, radius = 14.5;
+  constexpr double height = 36.5, radius = 12;
   return picture_row(height, [&subject, &setting](Marks& marks, const Rect& at) {
     const bool two = subject.chart.clusters.size() > 1;
     const TextStyle style = type(pt_caption, ink_quiet, Face::regular, Across::centre);
     for (std::size_t i = 0; i < (two ? 2u : 1u); ++i) {
       const double room = at.width / 2, x = at.x + (static_cast<double>(i) + 0.5) * room;
-      add_cluster_view(marks, subject, setting.input.palettes, i, {x, at.y + 16}, radius);
+      add_cluster_view(marks, subject, setting.input.palettes, i, {x, at.y + 13}, radius);
       const ChartCluster& cluster = subject.chart.clusters[i];
       std::string text = "Cluster " + std::to_string(cluster.number);
       if (cluster.half_steps) text += ", " + print_turn(*cluster.half_steps, cluster.balloons.size());
-      marks.push_back(text_mark(Part::key, {x - room / 2 + 1, at.y + 32.5, room - 2, 3.8}, "front", style));
-      marks.push_back(text_mark(Part::key, {x - room / 2 + 1, at.y + 36.3, room - 2, 3.8}, text,
+      marks.push_back(text_mark(Part::key, {x - room / 2 + 1, at.y + 27, room - 2, 3.8}, "front", style));
+      marks.push_back(text_mark(Part::key, {x - room / 2 + 1, at.y + 30.8, room - 2, 3.8}, text,
                                 type(pt_caption, ink_text, Face::regular, Across::centre)));
     }
   });

@@ -75,6 +75,7 @@ std::vector<Block> part_blocks(const BuildSubject& subject, const Setting& setti
   if (counted == nullptr || counted->supplies.empty()) return {};
   const LengthStyle lengths = lengths_in(setting.units);
   Block block = table_block(subject.pieces.size() > 1 ? "Parts for each" : "Parts", {}, width);
+  block.may_split = true;
   const auto find = [&](std::string_view key) {
     const auto found = std::ranges::find(counted->supplies, key, &SupplyLine::key);
     return found == counted->supplies.end() ? nullptr : &*found;
@@ -167,7 +168,7 @@ Block sizes_block(const BuildSubject& subject, const Setting& setting, double wi
     if (blown != measures && there.find(both) == std::string::npos) there += (there.empty() ? "" : ", ") + both;
   }
   if (!there.empty())
-    block.rows.push_back(text_row("At the event's temperature they measure " + there + ".", width, 1.2, ink_quiet));
+    block.rows.push_back(text_row("At the event's temperature balloons measure " + there + ".", width, 1.2, ink_quiet));
   return block;
 }
 
