@@ -59,7 +59,7 @@ bool find_room_for_label(const BuildPicture& picture, const PicturePlace& at, do
 /// The frame: sections, joints, feet with their ballast, hooks, tie points, lines and anchors, marks along it.
 void add_frame_picture(Marks& marks, const BuildSubject& subject, const BuildPicture& picture, Units units);
 
-/// The dressed piece with the numbers of its clusters, and arrows along the colours' run where it shows.
+/// The dressed piece with the numbers of its clusters, and arrows along the colours' runs.
 void add_cluster_picture(Marks& marks, const BuildSubject& subject, const BuildPicture& picture,
                          const Setting& setting);
 
