@@ -112,7 +112,7 @@ std::vector<Block> caution_blocks(const BuildSubject& subject, double width) {
   for (const AnchoringRule& rule : subject.piece().anchoring)
     if (holds(rule.when, subject.area())) {
       const std::string undrawn = lines_not_drawn(rule, subject.placed(), subject.piece());
-      say(rule.text + " " + rule.reason + (undrawn.empty() ? "" : " " + undrawn));
+      say(rule.text + (undrawn.empty() ? "" : " " + undrawn) + " " + rule.reason);
     }
   if (block.rows.empty()) return {};
   return {block};
