@@ -166,7 +166,7 @@ std::optional<Arrow> arrow_in(const RunStretch& stretch, const Rings& rings, con
       if (chain.size() < 2) continue;
       const double middle = static_cast<double>(run) + static_cast<double>(chain.size() - 1) / 2;
       const double away =
-          std::abs(middle - static_cast<double>(stretch.middle)) - 2.0 * static_cast<double>(chain.size());
+          std::abs(middle - static_cast<double>(stretch.middle)) - 6.0 * static_cast<double>(chain.size());
       candidates.push_back({std::move(chain), away});
     }
   std::ranges::stable_sort(candidates, {}, &Candidate::away);
