@@ -47,8 +47,9 @@ struct PicturePlace {
 };
 PicturePlace place_on(const BuildPicture& picture, const Vec3& point, const Vec3& tangent);
 
-/// How far from its place a label may stand: right beside it on the outward side, or on either side and farther off.
-enum class LabelReach { beside, around };
+/// How far from its place a label may stand: right beside it on the outward side, farther off on that side too, or on
+/// either side and farther off.
+enum class LabelReach { beside, aside, around };
 
 /// A label of this size beside `at`: outward, inward, farther out; the first of these that keeps clear of `taken` and
 /// within the picture's room. It is added to `taken`. False where there is none.
@@ -58,9 +59,14 @@ bool find_room_for_label(const BuildPicture& picture, const PicturePlace& at, do
 /// The frame: sections, joints, feet with their ballast, hooks, tie points, lines and anchors, marks along it.
 void add_frame_picture(Marks& marks, const BuildSubject& subject, const BuildPicture& picture, Units units);
 
-/// The dressed piece with the numbers of its clusters, and arrows along the colours' run where it shows.
+/// The dressed piece with the numbers of its clusters, and arrows along the colours' runs.
 void add_cluster_picture(Marks& marks, const BuildSubject& subject, const BuildPicture& picture,
                          const Setting& setting);
+
+/// Thin arrows in the creases along runs of one colour, upwards, where colours run on aslant from cluster to cluster, and
+/// beneath what they mean. They keep off the letters among `marks` and off each other; what they cover and what tells of
+/// them is added to `taken`. None where it makes no difference to which side the clusters are turned.
+void add_run_arrows(Marks& marks, const BuildSubject& subject, const BuildPicture& picture, std::vector<Rect>& taken);
 
 /// Seen from above: feet, anchors and lines, the audience below. Height for a column of this width, 0 where there is
 /// nothing to be seen.
@@ -69,6 +75,9 @@ void add_plan(Marks& marks, const BuildSubject& subject, const Rect& room, Units
 
 /// The distance of running marks: a foot or half a metre.
 constexpr double running_step_m(Units units) { return units == Units::feet ? metres_per_foot : 0.5; }
+
+/// "S1": the section's name on the frame's picture and in the table; a number alone would read as a piece's.
+inline std::string section_name(std::size_t index) { return "S" + std::to_string(index + 1); }
 
 /// "L1": the line's name on the pictures and in the table.
 inline std::string line_name(std::size_t index) { return "L" + std::to_string(index + 1); }

@@ -1,10 +1,12 @@
 #include "studio/build_sheet/build_subject.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "studio/model/finding_words.hpp"
 #include "studio/takeoff/count.hpp"
+#include "studio/takeoff/placing.hpp"
 
 namespace quadrille {
 namespace {
@@ -71,6 +73,37 @@ std::string BuildSubject::title() const {
   const std::string all = print_names(names);
   constexpr std::size_t longest = 48;  // bytes; more does not go over a page, and all names are beneath
   return all.size() <= longest ? all : names.front() + " (" + std::to_string(names.size()) + " alike)";
+}
+
+std::int64_t containers_on(const BuildSubject& subject, const Support& support) {
+  const PieceCount* counted = subject.pieces.front().count;
+  if (counted == nullptr || !(support.ballast_kg > 0)) return 0;
+  double containers = 0, ballast_kg = 0;
+  for (const SupplyLine& supply : counted->supplies)
+    if (supply.key == ballast_container_key) containers += supply.quantity;
+  for (const Support& other : subject.piece().supports) ballast_kg += other.ballast_kg;
+  constexpr double most = 1000;  // as far as anybody looks at them one by one
+  return std::llround(std::min(most, containers * support.ballast_kg / ballast_kg));
+}
+
+std::vector<LooseGroup> loose_groups(const BuildSubject& subject) {
+  const auto& loose = subject.loose;
+  const auto balloon = [&](const LooseBalloon& one) -> const Balloon& { return subject.piece().balloons[one.balloon]; };
+  std::vector<LooseGroup> groups;
+  for (const LooseBalloon& one : loose) {
+    const auto goes_with = [&](const LooseBalloon& first) {
+      const Balloon &a = balloon(one), &b = balloon(first);
+      return std::abs(one.at_m - first.at_m) < 0.01 && a.role == b.role && a.slot == b.slot &&
+             a.nominal_in == b.nominal_in;
+    };
+    if (groups.empty() || !goes_with(*groups.back().all.front())) groups.emplace_back();
+    groups.back().all.push_back(&one);
+  }
+  for (LooseGroup& group : groups) {
+    group.name = group.all.front()->name;
+    if (group.all.size() > 1) group.name += "–" + group.all.back()->name;
+  }
+  return groups;
 }
 
 std::vector<BuildSubject> build_subjects(const Setting& setting, std::vector<std::string>& left_out) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <memory>
 #include <string>
 #include <vector>
@@ -45,6 +46,17 @@ struct BuildSubject {
   /// "Aisle column 1 to 8"; where their names are too long for that, "Aisle column by the window (8 alike)".
   std::string title() const;
 };
+
+/// How many ballast containers stand on this support of each piece, of those that are counted for the whole of it: shared
+/// by the ballast. 0 where none is counted.
+std::int64_t containers_on(const BuildSubject& subject, const Support& support);
+
+/// Loose balloons that are told as one: the same kind, size and colour at one place along the spine, as a collar's are.
+struct LooseGroup {
+  std::string name;                      ///< "c1–c4", or "t1" of a single one
+  std::vector<const LooseBalloon*> all;  ///< at least one, in their order
+};
+std::vector<LooseGroup> loose_groups(const BuildSubject& subject);
 
 /// Every piece that is shown, in the event's order, those alike together; of the one area where the options ask for it.
 /// `left_out`: names of those that cannot be built as things are, each with the reason.
