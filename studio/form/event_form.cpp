@@ -7,6 +7,7 @@
 
 #include "sdk/quantity.hpp"
 #include "sdk/quoted.hpp"
+#include "studio/model/calendar.hpp"
 #include "studio/model/event_edits.hpp"
 #include "studio/model/money.hpp"
 
@@ -35,7 +36,7 @@ constexpr FactText fact_texts[] = {
     {"title", "Title", "The job", FactKind::text, &EventFacts::title, "At the head of every sheet."},
     {"client", "Client", "The job", FactKind::text, &EventFacts::client, "Whom the quote goes to."},
     {"venue", "Venue", "The job", FactKind::text, &EventFacts::venue, "Its name and address."},
-    {"date", "Date", "The day", FactKind::date, &EventFacts::date, "The day of the event."},
+    {"date", "Date", "The day", FactKind::date, &EventFacts::date, "The day of the event, such as 19 June 2027."},
     {"load-in-from", "Load-in from", "The day", FactKind::time, &EventFacts::load_in_from,
      "The earliest that you are let in, such as 7:30. The day plan begins no sooner."},
     {"ready-by", "Ready by", "The day", FactKind::time, &EventFacts::ready_by,
@@ -44,8 +45,13 @@ constexpr FactText fact_texts[] = {
      "When you may begin to take it down, such as 10 pm."},
 };
 
-Result<std::string> read_text(const FactText& fact, std::string_view text) {
-  if (fact.kind == FactKind::date) return read_day(fact.label, text);
+/// As it stands in the field.
+std::string shown_text(const FactText& fact, const EventFacts& facts) {
+  return fact.kind == FactKind::date ? print_date(facts.*fact.text) : facts.*fact.text;
+}
+
+Result<std::string> read_text(const FactText& fact, std::string_view text, Units units) {
+  if (fact.kind == FactKind::date) return read_day(fact.label, text, units);
   if (fact.kind == FactKind::time) return read_clock(fact.label, text);
   return Result<std::string>::good(std::string(trimmed_text(text)));
 }
@@ -73,7 +79,7 @@ FactFields event_fields(const Event& event) {
   const EventFacts facts = facts_of(event);
   FactFields fields;
   for (const FactText& fact : fact_texts)
-    fields.push_back({fact.key, fact.label, fact.group, fact.kind, "", fact.help, "", facts.*fact.text});
+    fields.push_back({fact.key, fact.label, fact.group, fact.kind, "", fact.help, "", shown_text(fact, facts)});
   fields.push_back({"currency", "Currency", "Terms", FactKind::text, "",
                     "A code of three letters. Amounts that were typed stay as they are: nothing is converted.", "",
                     event.currency});
@@ -91,8 +97,8 @@ Result<Event> with_event_field(const Event& event, std::string_view key, std::st
   for (const FactText& fact : fact_texts) {
     if (key != fact.key) continue;
     EventFacts facts = facts_of(event);
-    if (trimmed_text(text) == facts.*fact.text) return Result<Event>::good(event);
-    const auto read = read_text(fact, text);
+    if (trimmed_text(text) == shown_text(fact, facts)) return Result<Event>::good(event);
+    const auto read = read_text(fact, text, event.units);
     if (!read) return Result<Event>::bad(read.error);
     facts.*fact.text = *read;
     return Result<Event>::good(with_facts(event, std::move(facts)));

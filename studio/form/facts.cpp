@@ -239,11 +239,11 @@ Result<std::string> read_clock(std::string_view label, std::string_view text) {
   return is_time(time) ? Result<std::string>::good(time) : bad();
 }
 
-Result<std::string> read_day(std::string_view label, std::string_view text) {
-  const std::string day(trimmed_text(text));
-  if (day.empty() || is_date(day)) return Result<std::string>::good(day);
+Result<std::string> read_day(std::string_view label, std::string_view text, Units units) {
+  if (trimmed_text(text).empty()) return Result<std::string>::good({});
+  if (auto day = read_date(text, units == Units::feet)) return Result<std::string>::good(std::move(*day));
   return Result<std::string>::bad(std::string(label) + " cannot be " + quoted(text) +
-                                  ": a day of the calendar such as 2027-06-19 would be accepted.");
+                                  ": a day of the calendar such as 19 June 2027 or 2027-06-19 would be accepted.");
 }
 
 }  // namespace quadrille

@@ -72,7 +72,8 @@ Result<std::string> read_choice(std::string_view label, const std::vector<Choice
 /// sentence on anything else.
 Result<std::string> read_clock(std::string_view label, std::string_view text);
 
-/// A day in ISO 8601; empty from nothing. Fails with a sentence on what is no day of the calendar.
-Result<std::string> read_day(std::string_view label, std::string_view text);
+/// A day in ISO 8601 from what read_date takes, the month first where `units` are feet; empty from nothing. Fails with a
+/// sentence on what is no day of the calendar.
+Result<std::string> read_day(std::string_view label, std::string_view text, Units units);
 
 }  // namespace quadrille

@@ -108,14 +108,4 @@ void add_frame(Page& page, const Event& event, const FrameText& text) {
   add_title_block(page, event, text);
 }
 
-std::string print_date(const std::string& iso) {
-  static constexpr std::array<const char*, 12> months{"January",   "February", "March",    "April",
-                                                      "May",       "June",     "July",     "August",
-                                                      "September", "October",  "November", "December"};
-  if (!is_date(iso)) return iso;
-  const auto year = parse_whole(iso.substr(0, 4)), month = parse_whole(iso.substr(5, 2)),
-             day = parse_whole(iso.substr(8, 2));
-  return std::to_string(*day) + " " + months[static_cast<std::size_t>(*month - 1)] + " " + std::to_string(*year);
-}
-
 }  // namespace quadrille

@@ -27,7 +27,4 @@ Rect content_of(const Page& page, const Event& event);
 /// Puts heading, title block and caution on the page.
 void add_frame(Page& page, const Event& event, const FrameText& text);
 
-/// "19 June 2027" for "2027-06-19"; anything else as it is.
-std::string print_date(const std::string& iso);
-
 }  // namespace quadrille

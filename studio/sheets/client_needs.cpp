@@ -1,4 +1,5 @@
 #include "studio/sheets/client_needs.hpp"
+#include "studio/model/calendar.hpp"
 
 #include <algorithm>
 #include <set>

@@ -1,4 +1,5 @@
 #include "studio/sheets/day_blocks.hpp"
+#include "studio/model/calendar.hpp"
 
 #include <algorithm>
 #include <string>

@@ -37,6 +37,7 @@
 #include "studio/window/sheet_hands.hpp"
 #include "studio/window/toolkit/accessible_name.hpp"
 #include "studio/window/toolkit/drop_target.hpp"
+#include "studio/window/toolkit/file_names.hpp"
 #include "studio/window/toolkit/icon.hpp"
 #include "studio/window/toolkit/kept_pane.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
@@ -72,7 +73,7 @@ MainWindow::MainWindow(std::filesystem::path executable)
   SetIcons(icons);
   samples_ = sample_events(executable_);
   std::vector<std::string> names;
-  for (const auto& sample : samples_) names.push_back(sample.stem().string());
+  for (const auto& sample : samples_) names.push_back(sample_title(sample));
   SetMenuBar(make_menu_bar(names));
   SetAcceleratorTable(window_accelerators());
   CreateStatusBar(status_fields);

@@ -50,7 +50,7 @@ void MainWindow::ask_and_issue() {
   if (!document_ || !study_ || updating()) return;
   const Quote& quote = study_->quoted.quote;
   IssueDialog dialog(this, print_money(quote.total_minor, quote.currency), today(),
-                     study_->house->house.pricing.valid_days);
+                     study_->house->house.pricing.valid_days, document_->event().units);
   if (dialog.ShowModal() == wxID_OK) issue_quote(dialog.date(), dialog.number());
 }
 

@@ -109,10 +109,11 @@ TEST_CASE("a time is typed as people say it") {
 }
 
 TEST_CASE("a day is one of the calendar") {
-  CHECK(*read_day("Date", "2028-02-29") == "2028-02-29");
-  CHECK(read_day("Date", "")->empty());
-  CHECK(!read_day("Date", "2027-02-29"));  // no leap year
-  CHECK(!read_day("Date", "19.6.2027"));
+  CHECK(*read_day("Date", "2028-02-29", Units::metric) == "2028-02-29");
+  CHECK(read_day("Date", " ", Units::metric)->empty());
+  CHECK(!read_day("Date", "2027-02-29", Units::metric));  // no leap year
+  CHECK(*read_day("Date", "6/12/2027", Units::feet) == "2027-06-12");
+  CHECK(*read_day("Date", "6/12/2027", Units::metric) == "2027-12-06");
 }
 
 TEST_CASE("a choice is taken by label or key, in either case") {

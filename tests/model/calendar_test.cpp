@@ -18,6 +18,21 @@ TEST_CASE("days of the calendar are dates, and nothing else is") {
     CHECK_FALSE_MESSAGE(is_date(text), text);
 }
 
+TEST_CASE("dates are read as people write them, and printed in words") {
+  for (const char* text : {"19 June 2027", "19. jun 2027", "June 19, 2027", "JUN 19th 2027", "19.6.2027", "19.06.2027",
+                           "19-6-2027", "2027-06-19", "2027/6/19", "2027 June 19", " 19  june, 2027 "}) {
+    for (const bool month_first : {false, true}) CHECK_MESSAGE(read_date(text, month_first) == "2027-06-19", text);
+  }
+  CHECK(read_date("6/12/2027", true) == "2027-06-12");
+  CHECK(read_date("6/12/2027", false) == "2027-12-06");
+  CHECK(read_date("1st Feb 2028", false) == "2028-02-01");
+  for (const char* text : {"", "June 2027", "19 June", "19 June 27", "31 June 2027", "29 Feb 2027", "19 Ju 2027",
+                           "19 Juneuary 2027", "6/19/27", "19 6 2027 1", "tomorrow", "2027-13-01", "0 June 2027"})
+    CHECK_FALSE_MESSAGE(read_date(text, false), text);
+  CHECK(print_date("2027-06-09") == "9 June 2027");
+  CHECK(print_date("soon") == "soon");
+}
+
 TEST_CASE("times run from 00:00 to 23:59") {
   for (const char* time : {"00:00", "07:30", "23:59"}) CHECK_MESSAGE(is_time(time), time);
   for (const char* text : {"24:00", "23:60", "7:30", "07.30", "0730", "07:30:00", " 07:30", ""})

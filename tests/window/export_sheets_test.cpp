@@ -82,7 +82,7 @@ TEST_CASE("giving up between any two steps leaves the folder empty") {
   }
 }
 
-TEST_CASE("an event is never replaced by a sheet, and a folder that is missing is told") {
+TEST_CASE("an event is never replaced by a sheet, and a folder is made where there can be one") {
   ScratchFolder folder;
   OpenWindow window;
   window.open(put_event(folder));
@@ -93,9 +93,17 @@ TEST_CASE("an event is never replaced by a sheet, and a folder that is missing i
       [](const SheetProgress&) {});
   CHECK(refused.fault.find("holds an event") != std::string::npos);
   CHECK(contents(other) == before);
-  ExportSheetsDialog dialog(window.reference().get(), window->study_shared(), Paper::a4, folder / "nowhere", "harvest");
-  CHECK(!dialog.begin());
-  CHECK(dialog.words().Contains("no such folder"));
+  {
+    ExportSheetsDialog dialog(window.reference().get(), window->study_shared(), Paper::a4, other / "inside", "harvest");
+    CHECK(!dialog.begin());  // that is a file
+    CHECK(dialog.words().Contains("cannot be made"));
+  }
+  ExportSheetsDialog dialog(window.reference().get(), window->study_shared(), Paper::a4, folder / "new" / "sheets",
+                            "harvest");
+  REQUIRE(dialog.begin());
+  REQUIRE(window.pump_until([&] { return !dialog.working(); }));
+  CHECK(dialog.done().fault.empty());
+  CHECK(std::filesystem::exists(folder / "new" / "sheets"));
 }
 
 TEST_CASE("files are named after the event's title") {

@@ -13,7 +13,15 @@ TEST_CASE("a new event has the day that was chosen, and none where none was") {
   NewEventDialog dialog(window.reference().get(), window->document()->palettes(), window->study()->types);
   REQUIRE(dialog.answers());
   CHECK(dialog.answers()->date.empty());
-  dialog.date_field().SetValue(wxDateTime(19, wxDateTime::Jun, 2027));
+  // Days other than in the American order once vanished from the field without a word.
+  for (const char* day : {"19 June 2027", "6/19/2027", "19.6.2027", "2027-06-19"}) {
+    dialog.date_field().SetValue(day);
+    REQUIRE(dialog.answers());
+    CHECK(dialog.answers()->date == "2027-06-19");
+  }
+  dialog.date_field().SetValue("19 Juneuary");
+  CHECK(!dialog.answers());
+  dialog.date_field().SetValue("June 19th, 2027");
   CHECK(dialog.answers()->date == "2027-06-19");
   CHECK(dialog.answers()->colours.size() == 2);
   dialog.colours()[1]->SetSelection(0);

@@ -97,12 +97,18 @@ TEST_CASE("the quote says what the client is asked and what it earns; given, it 
 
 TEST_CASE("the dialog takes the day and the number, and says until when the quote holds") {
   OpenWindow window;
-  IssueDialog dialog(&*window.reference(), "465.00 USD", "2027-12-15", 30);
+  IssueDialog dialog(&*window.reference(), "465.00 USD", "2027-12-15", 30, Units::metric);
   CHECK(dialog.date() == "2027-12-15");
   dialog.number_field().ChangeValue("  7/2027 ");
   CHECK(dialog.number() == "7/2027");
   const auto labels = dialog.GetChildren();
-  CHECK(std::ranges::any_of(labels, [](wxWindow* child) { return child->GetLabel() == "14 January 2028"; }));
+  CHECK(std::ranges::any_of(labels, [](wxWindow* child) { return child->GetLabel().StartsWith("14 January 2028"); }));
+  dialog.date_field().SetValue("1/2/2028");
+  CHECK(dialog.date() == "2028-02-01");
+  CHECK(dialog.FindWindow(wxID_OK)->IsEnabled());
+  dialog.date_field().SetValue("soon");
+  CHECK(dialog.date().empty());
+  CHECK(!dialog.FindWindow(wxID_OK)->IsEnabled());
   Dialogs answers({wxID_CANCEL});
   CHECK(dialog.ShowModal() == wxID_CANCEL);
 }

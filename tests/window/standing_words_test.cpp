@@ -35,12 +35,19 @@ TEST_CASE("what fails by a hair is not said to be just borne") {
 TEST_CASE("no forecast, indoors, hanging and not reckoned have words of their own") {
   CHECK(verdict_words(reckoned(Verdict::fine, true, true)) == "fine");
   CHECK(verdict_words(reckoned(Verdict::watch, true, true)) == "watch it");
-  CHECK(verdict_words(reckoned(Verdict::no, true, true)) == "not standing");
+  PieceStanding fallen = reckoned(Verdict::no, true, true);
+  fallen.gust_m_s = 9, fallen.limit_gust_m_s = 8;
+  CHECK(verdict_words(fallen) == "not standing");
+  // "Bears 24 km/h" once stood beside "not standing" in 20 km/h: it is taken down before its limit.
+  fallen.limit_gust_m_s = 9.5;
+  CHECK(verdict_words(fallen) == "take it down");
   CHECK(verdict_words(reckoned(Verdict::unknown, true, false)) == "no forecast");
   CHECK(verdict_words(reckoned(Verdict::fine, false, false)) == "fine indoors");
   CHECK(verdict_words(reckoned(Verdict::watch, false, false)) == "watch indoors");
   CHECK(verdict_words(reckoned(Verdict::fine, true, true, 0)) == "fine, hangs");
-  CHECK(verdict_words(reckoned(Verdict::no, true, true, 0)) == "does not hold");
+  PieceStanding torn = reckoned(Verdict::no, true, true, 0);
+  torn.gust_m_s = 9, torn.limit_gust_m_s = 8;
+  CHECK(verdict_words(torn) == "does not hold");
   CHECK(verdict_words(PieceStanding()) == "cannot be told");
 }
 

@@ -40,8 +40,8 @@ class Reports {
 };
 
 std::shared_ptr<const Study> study_of_event(const Event& event, std::uint64_t revision = 1) {
-  static const auto types = std::make_shared<const PieceTypes>(
-      find_piece_types({{build_place("pieces")}, std::nullopt, false}));
+  static const auto types =
+      std::make_shared<const PieceTypes>(find_piece_types({{build_place("pieces")}, std::nullopt, false}));
   static EventBuilder builder(*types);
   Question question;
   question.revision = revision;

@@ -204,8 +204,13 @@ std::vector<std::pair<wxString, wxString>> keys_in_words(const wxMenuBar& bar) {
     for (const wxMenuItem* item : menu.GetMenuItems()) {
       if (const wxMenu* inside = item->GetSubMenu()) add(*inside);
       const wxString label = item->GetItemLabel();
-      if (label.Contains("\t"))
-        keys.emplace_back(wxMenuItem::GetLabelText(label.BeforeFirst('\t')), label.AfterFirst('\t'));
+      if (!label.Contains("\t")) continue;
+      // What would be undone now is no part of what the key does.
+      const int id = item->GetId();
+      const wxString what = id == wxID_UNDO   ? wxString("Undo")
+                            : id == wxID_REDO ? wxString("Redo")
+                                              : wxMenuItem::GetLabelText(label.BeforeFirst('\t'));
+      keys.emplace_back(what, label.AfterFirst('\t'));
     }
   };
   for (std::size_t i = 0; i < bar.GetMenuCount(); ++i) add(*bar.GetMenu(i));

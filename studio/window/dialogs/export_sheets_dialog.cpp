@@ -109,11 +109,13 @@ bool ExportSheetsDialog::begin() {
   const SheetExport wanted = this->wanted();
   if (working_ || wanted.kinds.empty()) return false;
   std::error_code unknown;
+  std::filesystem::create_directories(wanted.folder, unknown);  // one that is named is wanted
   if (!std::filesystem::is_directory(wanted.folder, unknown)) {
-    say("There is no such folder; choose another.");
+    say("This folder is not there and cannot be made; choose another.");
     folder_->SetFocus();
     return false;
   }
+  say("");
   std::string replaced;
   for (const auto& file : files_of(wanted))
     if (std::filesystem::exists(file, unknown)) replaced += (replaced.empty() ? "" : ", ") + file.filename().string();

@@ -6,6 +6,8 @@
 #include <utility>
 
 #include "sdk/units.hpp"
+#include "studio/form/facts.hpp"
+#include "studio/model/calendar.hpp"
 #include "studio/window/toolkit/accessible_name.hpp"
 #include "studio/window/toolkit/table.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
@@ -33,10 +35,14 @@ NewEventDialog::NewEventDialog(wxWindow* parent, std::shared_ptr<const LoadedPal
   };
   title_ = new wxTextCtrl(this, wxID_ANY, "");
   add("What is it called?", title_);
-  date_ = new wxDatePickerCtrl(this, wxID_ANY, wxDefaultDateTime, wxDefaultPosition, wxDefaultSize,
-                               wxDP_DROPDOWN | wxDP_SHOWCENTURY | wxDP_ALLOWNONE);
-  date_->SetValue(wxDefaultDateTime);  // it begins at today otherwise
-  add("On which day?", date_, new wxStaticText(this, wxID_ANY, "empty if you do not know yet"));
+  date_ = new wxTextCtrl(this, wxID_ANY, "");
+  date_->SetHint("19 June 2027 or 2027-06-19; empty if you do not know yet");
+  // What was understood is shown in words, so that nobody takes June for December.
+  date_->Bind(wxEVT_KILL_FOCUS, [this](wxFocusEvent& event) {
+    event.Skip();
+    if (const auto day = this->day(); day && !day->empty()) date_->ChangeValue(shown(print_date(*day)));
+  });
+  add("On which day?", date_);
   const auto add_either = [&](const char* label, const wxString& first, const wxString& second) {
     auto* one = new wxRadioButton(this, wxID_ANY, first, wxDefaultPosition, wxDefaultSize, wxRB_GROUP);
     auto* other = new wxRadioButton(this, wxID_ANY, second);
@@ -135,20 +141,25 @@ std::optional<double> NewEventDialog::width_m() const {
   return width && *width > 0 && *width <= widest_m ? std::optional(*width) : std::nullopt;
 }
 
+Result<std::string> NewEventDialog::day() const { return read_day("The day", text_of(date_->GetValue()), units()); }
+
 bool NewEventDialog::check() {
-  if (width_m()) return true;
-  fault_->SetLabelText(wxString::FromUTF8("The width cannot be read. Write 20ft, 8'6\" or 6 m; at most 200 m."));
+  const auto chosen = day();
+  if (chosen && width_m()) return true;
+  fault_->SetLabelText(chosen ? wxString::FromUTF8("The width cannot be read. Write 20ft, 8'6\" or 6 m; at most 200 m.")
+                              : shown(chosen.error));
   Layout();
-  width_->SetFocus();
+  (chosen ? width_ : date_)->SetFocus();
   return false;
 }
 
 std::optional<NewEventAnswers> NewEventDialog::answers() const {
   const auto width = width_m();
-  if (!width) return std::nullopt;
+  const auto chosen_day = day();
+  if (!width || !chosen_day) return std::nullopt;
   NewEventAnswers answers;
   answers.title = text_of(title_->GetValue().Strip(wxString::both));
-  if (const wxDateTime day = date_->GetValue(); day.IsValid()) answers.date = text_of(day.FormatISODate());
+  answers.date = *chosen_day;
   answers.surroundings = outdoors_->GetValue() ? Surroundings::outdoors : Surroundings::indoors;
   answers.units = units();
   if (*width > 0) answers.width_m = *width;

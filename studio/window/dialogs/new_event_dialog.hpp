@@ -2,7 +2,6 @@
 #pragma once
 
 #include <wx/choice.h>
-#include <wx/datectrl.h>
 #include <wx/dialog.h>
 #include <wx/radiobut.h>
 #include <wx/statbmp.h>
@@ -11,8 +10,10 @@
 
 #include <memory>
 #include <optional>
+#include <string>
 #include <vector>
 
+#include "sdk/result.hpp"
 #include "studio/files/palette_file.hpp"
 #include "studio/host/piece_type.hpp"
 #include "studio/model/new_event.hpp"
@@ -25,7 +26,7 @@ class NewEventDialog : public wxDialog {
   NewEventDialog(wxWindow* parent, std::shared_ptr<const LoadedPalettes> palettes,
                  std::shared_ptr<const PieceTypes> types);
 
-  /// What was answered; nothing where the width cannot be read: the dialog says so and stays open.
+  /// What was answered; nothing where the day or the width cannot be read: the dialog says so and stays open.
   std::optional<NewEventAnswers> answers() const;
 
   wxTextCtrl& title_field() { return *title_; }
@@ -34,7 +35,7 @@ class NewEventDialog : public wxDialog {
   wxChoice& first_piece() { return *first_; }
   wxChoice& palette() { return *palette_; }
   const std::vector<wxChoice*>& colours() const { return colours_; }
-  wxDatePickerCtrl& date_field() { return *date_; }
+  wxTextCtrl& date_field() { return *date_; }
   wxString fault() const { return fault_->GetLabel(); }
 
  private:
@@ -42,12 +43,12 @@ class NewEventDialog : public wxDialog {
   void show_swatches();
   Units units() const;
   std::optional<double> width_m() const;
+  Result<std::string> day() const;
   bool check();
 
   std::shared_ptr<const LoadedPalettes> palettes_;
   std::shared_ptr<const PieceTypes> types_;
-  wxTextCtrl *title_, *width_;
-  wxDatePickerCtrl* date_;
+  wxTextCtrl *title_, *width_, *date_;
   wxRadioButton *outdoors_, *metres_;  ///< each beside the button of the other answer, which is chosen first
   wxChoice *palette_, *first_;
   std::vector<wxChoice*> colours_;

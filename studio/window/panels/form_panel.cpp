@@ -153,7 +153,11 @@ void FormPanel::lay_out_fields() {
     if (head_) head_->wrap(width);
     for (const auto& row : rows_) row->wrap(width);
     say_help(help_text_);
-    if (std::exchange(help_changed_, false)) Layout();  // tells the fields their size, which lays them out once more
+    if (std::exchange(help_changed_, false)) {
+      Layout();  // tells the fields their size, which lays them out once more
+      // The field that is written in stays in sight where there is less room for the fields now.
+      if (wxWindow* const focus = FindFocus(); holds(fields_, focus) && seen_later_ == nullptr) seen_later_ = focus;
+    }
     fields_->FitInside();
     fields_->Layout();
     if (const wxWindow* const seen = seen_later_.get()) scroll_to(*seen);
@@ -169,9 +173,10 @@ void FormPanel::say_help(const wxString& text) {
   help_->SetLabelText(text);
   help_->Wrap(std::max(GetClientSize().x - 2 * FromDIP(edge), FromDIP(120)));
   const int lines = help_->GetLabelText().Freq('\n') + 1, height = help_height(lines);
-  if (help_->GetMinHeight() == height) return;
-  // The field that is written in stays in sight when there is less room for the fields.
-  if (wxWindow* const focus = FindFocus(); holds(fields_, focus)) seen_later_ = focus;
+  // It takes more room as it needs it, and gives that back with the next piece: a shorter help must not move the fields
+  // under a mouse that is being pressed.
+  if (height <= help_->GetMinHeight() && !text.empty()) return;
+  if (height == help_->GetMinHeight()) return;
   help_->SetMinSize(wxSize(-1, height));
   help_changed_ = true;
   lay_out_fields();

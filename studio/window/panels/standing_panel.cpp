@@ -46,12 +46,12 @@ void StandingPanel::lay_out() {
       new wxStaticText(left, wxID_ANY, "", wxDefaultPosition, wxDefaultSize, wxST_ELLIPSIZE_END | wxST_NO_AUTORESIZE);
   headline_->SetFont(GetFont().Bold());
   pieces_ = make_table(left,
-                       {growing({"Piece", 146}),
-                        {"Bears gusts of", 142},
-                        {"Verdict", 84},
+                       {growing({"Piece", 136}),
+                        {"Bears", 76},
+                        {"Verdict", 118},
                         {"Watch", 62},
                         {"Down", 62},
-                        growing({"Fails first", 92})},
+                        growing({"Fails first", 136})},
                        "How the pieces stand");
   wxString caution = planning_aid;
   caution.Replace(": ", ":\n", false);
@@ -192,7 +192,7 @@ TableRow StandingPanel::row_of(const PlacedPiece& placed) const {
   const bool older = report->revision != revision_;
   const bool levels = standing.outdoors && !standing.checks.empty();
   row.cells = {name,
-               shown(limit_words(standing, units_)),
+               shown(limit_speed(standing, units_)),
                shown(older ? "older: " + verdict_words(standing) : verdict_words(standing)),
                shown(levels ? speed_in(standing.watch_m_s, units_) : "–"),
                shown(levels ? speed_in(standing.take_down_m_s, units_) : "–"),
@@ -275,12 +275,16 @@ void StandingPanel::show_piece() {
   if (text_->GetValue() != shown(text)) text_->ChangeValue(shown(text));
   advice_->Enable(report != nullptr && report->revision == revision_ && is_built(piece_) && !report->advice.empty());
 
-  gust_->set_scale(report != nullptr && is_built(piece_) ? scale_of(report->standing) : GustScale(), units_);
-  if (report != nullptr && slider_piece_ != piece_) {
+  const bool known = report != nullptr && is_built(piece_);
+  const bool moved = slider_piece_ == piece_ && gust_->gust_m_s() != slider_put_m_s_;  // by the user
+  gust_->set_scale(known ? scale_of(report->standing) : GustScale(), units_);
+  if (!known) slider_piece_.clear();
+  if (known && !moved) {
     slider_piece_ = piece_;
     // Where nothing is forecast, outdoors, at what it bears; indoors in still air.
     const PieceStanding& standing = report->standing;
     gust_->set_gust(standing.forecast_known ? standing.gust_m_s : standing.outdoors ? standing.limit_gust_m_s : 0);
+    slider_put_m_s_ = gust_->gust_m_s();
   }
   ask();
   show_gust();

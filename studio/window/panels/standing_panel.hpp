@@ -76,8 +76,9 @@ class StandingPanel : public wxPanel {
   Units units_ = Units::feet;
   std::shared_ptr<const Study> study_;
   std::uint64_t revision_ = 0;
-  std::string piece_;         ///< id of the selected one
-  std::string slider_piece_;  ///< id of the piece that the slider's gust was chosen for
+  std::string piece_;          ///< id of the selected one
+  std::string slider_piece_;   ///< id of the piece that the slider's gust was chosen for
+  double slider_put_m_s_ = 0;  ///< where the slider was put then; elsewhere it was moved by the user
   std::map<std::string, std::shared_ptr<const StandingReport>, std::less<>> reports_;
   std::shared_ptr<const GustReport> bent_;
 

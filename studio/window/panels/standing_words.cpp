@@ -154,11 +154,18 @@ std::string verdict_words(const PieceStanding& standing) {
     case Verdict::watch:
       return how.empty() ? "watch it" : "watch" + how;
     case Verdict::no:
+      // It would bear the gust, but is not left up so near its limit.
+      if (standing.outdoors && standing.gust_m_s <= standing.limit_gust_m_s) return "take it down";
       return is_hung(standing) ? "does not hold" : "not standing";
     case Verdict::unknown:
       break;
   }
   return "cannot be told";
+}
+
+std::string limit_speed(const PieceStanding& standing, Units units) {
+  if (!is_reckoned(standing)) return "–";
+  return (standing.limit_beyond ? "over " : "") + speed_in(standing.limit_gust_m_s, units);
 }
 
 std::string limit_words(const PieceStanding& standing, Units units) {

@@ -27,10 +27,12 @@ std::string used_words(double utilisation);
 /// A check's figure with its unit, lengths as the event prints them.
 std::string amount_words(double number, const std::string& unit, Units units);
 
-/// "fine", "watch it", "not standing", with a word where it stands indoors or hangs; or what is the matter instead.
+/// "fine", "watch it", "take it down" (it would bear the gust, but that is past its level), "not standing", with a word where it stands indoors or hangs; or what is the matter instead.
 std::string verdict_words(const PieceStanding& standing);
 /// "16 mph, Beaufort 4"; "more than …" where nothing failed; "–" where nothing was reckoned.
 std::string limit_words(const PieceStanding& standing, Units units);
+/// The same without the Beaufort number: "16 mph".
+std::string limit_speed(const PieceStanding& standing, Units units);
 
 /// Where a wind comes from, to stand under "from": "front", "behind, left".
 std::string side_words(double direction_deg);

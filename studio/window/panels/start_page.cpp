@@ -6,19 +6,10 @@
 
 #include <utility>
 
+#include "studio/window/toolkit/file_names.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
 
 namespace quadrille {
-namespace {
-
-/// "lantern-fair.quadrille" → "Lantern fair".
-wxString title_of(const std::filesystem::path& file) {
-  wxString title = shown(file.stem().string());
-  title.Replace("-", " ");
-  return title.empty() ? title : title.Left(1).Upper() + title.Mid(1);
-}
-
-}  // namespace
 
 StartPage::StartPage(wxWindow* parent, StartAnswers answers, const std::vector<std::filesystem::path>& samples)
     : wxPanel(parent), answers_(std::move(answers)) {
@@ -39,7 +30,7 @@ StartPage::StartPage(wxWindow* parent, StartAnswers answers, const std::vector<s
     ways->Add(label, wxSizerFlags().Border(wxTOP | wxBOTTOM, FromDIP(8)));
     auto* row = new wxWrapSizer(wxHORIZONTAL);
     for (const auto& file : samples) {
-      auto* button = new wxButton(this, wxID_ANY, wxControl::EscapeMnemonics(title_of(file)));
+      auto* button = new wxButton(this, wxID_ANY, wxControl::EscapeMnemonics(shown(sample_title(file))));
       button->Bind(wxEVT_BUTTON, [this, file](wxCommandEvent&) { CallAfter([this, file] { answers_.sample(file); }); });
       row->Add(button, wxSizerFlags().Border(wxRIGHT | wxBOTTOM, FromDIP(8)));
       samples_.push_back(button);

@@ -1,8 +1,6 @@
 #include "studio/window/toolkit/fact_rows.hpp"
 
 #include <wx/choice.h>
-#include <wx/datectrl.h>
-#include <wx/dateevt.h>
 #include <wx/sizer.h>
 #include <wx/textctrl.h>
 
@@ -24,8 +22,6 @@ wxString tip_of(const FactField& field) {
   if (!field.range.empty()) tip += (tip.empty() ? "From " : "\nFrom ") + field.range + ".";
   return shown(tip);
 }
-
-std::string iso_of(const wxDateTime& day) { return day.IsValid() ? text_of(day.FormatISODate()) : std::string(); }
 
 }  // namespace
 
@@ -93,14 +89,6 @@ wxWindow* FactRows::make_input(const FactField& field, std::size_t row) {
     });
     return choice;
   }
-  if (field.kind == FactKind::date) {
-    auto* date = new wxDatePickerCtrl(this, wxID_ANY, wxDefaultDateTime, wxDefaultPosition, wxDefaultSize,
-                                      wxDP_DROPDOWN | wxDP_SHOWCENTURY | wxDP_ALLOWNONE);
-    date->Bind(wxEVT_DATE_CHANGED, [this, row](wxDateEvent& event) {
-      if (telling_) commit(row, iso_of(event.GetDate()));
-    });
-    return date;
-  }
   auto* text = new wxTextCtrl(this, wxID_ANY, "", wxDefaultPosition, FromDIP(wxSize(60, -1)), wxTE_PROCESS_ENTER);
   text->Bind(wxEVT_TEXT_ENTER, [this, row](wxCommandEvent&) { take_text(row); });
   text->Bind(wxEVT_KILL_FOCUS, [this, row](wxFocusEvent& event) {
@@ -127,7 +115,6 @@ void FactRows::make_row(const FactField& field) {
   row.note = new wxStaticText(this, wxID_ANY, "");
   row.fault = new wxStaticText(this, wxID_ANY, "");
   row.note->Hide(), row.fault->Hide();
-  set_accessible_names(row.input, shown(field.label));  // a date has parts
   set_accessible_name(row.input, shown(field.label), shown(field.help));
   auto* line = new wxBoxSizer(wxHORIZONTAL);
   line->Add(label, wxSizerFlags().CentreVertical());
@@ -152,10 +139,6 @@ void FactRows::fill_row(Row& row, const FactField& field) {
   const wxString text = shown(field.text);
   if (auto* choice = dynamic_cast<wxChoice*>(row.input)) {
     choice->SetSelection(choice->FindString(text, true));
-  } else if (auto* date = dynamic_cast<wxDatePickerCtrl*>(row.input)) {
-    wxDateTime day;
-    if (field.text.empty() || !day.ParseISODate(text)) day = wxDefaultDateTime;
-    if (iso_of(date->GetValue()) != iso_of(day)) date->SetValue(day);
   } else if (auto* typed = dynamic_cast<wxTextCtrl*>(row.input)) {
     // What is being typed, or was refused, stays until it is taken or given up.
     const bool being_typed = typed->GetValue() != row.shown_text && (typed->HasFocus() || row.fault->IsShown());

@@ -30,7 +30,7 @@ class FactRows : public wxScrolledWindow {
   /// Puts the keyboard into the first field that holds what was refused.
   void focus_fault();
 
-  /// The control of the field, or null: a text field, a choice or a date.
+  /// The control of the field, or null: a text field or a choice.
   wxWindow* input(std::string_view key) const;
   /// The sentence under the field; empty where what stands there is taken.
   wxString fault(std::string_view key) const;

@@ -1,5 +1,6 @@
 #include "studio/window/toolkit/file_names.hpp"
 
+#include <algorithm>
 #include <system_error>
 
 #include "studio/window/toolkit/notices.hpp"
@@ -19,6 +20,14 @@ std::filesystem::path with_ending(std::filesystem::path file, const char* ending
 bool may_become(wxWindow* parent, const std::filesystem::path& typed, const std::filesystem::path& file) {
   return file == typed || !is_there(file) ||
          ask_whether(parent, "There is such a file already", file.string() + " would be replaced.", "&Replace it");
+}
+
+std::string sample_title(const std::filesystem::path& file) {
+  std::string title = file.stem().string();
+  std::ranges::replace(title, '-', ' ');
+  if (!title.empty() && title.front() >= 'a' && title.front() <= 'z')
+    title.front() = static_cast<char>(title.front() - 'a' + 'A');
+  return title;
 }
 
 }  // namespace quadrille

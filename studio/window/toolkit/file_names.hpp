@@ -17,4 +17,7 @@ std::filesystem::path with_ending(std::filesystem::path file, const char* ending
 /// replaced and the user declines.
 bool may_become(wxWindow* parent, const std::filesystem::path& typed, const std::filesystem::path& file);
 
+/// What a sample is called: "Lantern fair" for "lantern-fair.quadrille".
+std::string sample_title(const std::filesystem::path& file);
+
 }  // namespace quadrille
