@@ -10,6 +10,7 @@
 #include "studio/making/stretches.hpp"
 #include "studio/paint/output.hpp"
 #include "studio/paint/text.hpp"
+#include "tests/build_sheet/garlands.hpp"
 #include "tests/making/laid.hpp"
 #include "tests/paint/picture.hpp"
 #include "tests/paper/page_checks.hpp"
@@ -18,52 +19,10 @@ using namespace quadrille;
 
 namespace {
 
-std::vector<Page> build(const sample::Job& job, const SheetOptions& options = {}) {
-  const EventCount count = job.count();
-  return build_sheet({job.event, job.built, count, job.palettes}, options);
-}
-
 std::size_t times(const std::string& text, const std::string& part) {
   std::size_t count = 0;
   for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) ++count;
   return count;
-}
-
-/// A garland along 3 m: clusters of four unlike balloons, and fillers, by a formula.
-Piece garland(double length_m = 3) {
-  Piece piece;
-  constexpr double sizes[] = {16, 11, 5, 9};
-  const auto clusters = static_cast<std::uint32_t>(length_m / 0.25);
-  for (std::uint32_t i = 0; i < clusters; ++i) {
-    const Vec3 centre(0.125 + 0.25 * i, 0, 1.8);
-    piece.clusters.push_back({i + 1, 0.125 + 0.25 * i, centre, Vec3::UnitX(), 0});
-    for (std::uint32_t j = 0; j < 4; ++j) {
-      const double nominal = sizes[(i * 7 + j * 3) % 4], angle = j * pi / 2 + i * 0.4, r = nominal * 0.0127 * 0.9;
-      const Vec3 out(0.02 * j, std::cos(angle), std::sin(angle));
-      const Role role = (i + j) % 9 == 0 ? Role::accent : Role::body;
-      piece.balloons.push_back({centre + r * out, centre, 2 * r, nominal, (i * 5 + j) % 4, i + 1, j, role});
-    }
-    for (std::uint32_t j = 0; j < 1 + i % 3; ++j) {
-      const Vec3 off(0.05 * j, j == 0 ? -0.3 : 0.1, j == 1 ? 0.3 : -0.2);
-      piece.balloons.push_back({centre + off, centre, 0.11, 5, (i + j) % 4, 0, 0, Role::filler});
-    }
-  }
-  piece.spine = {{0, Vec3(0, 0, 1.8)}, {length_m, Vec3(length_m, 0, 1.8)}};
-  for (int i = 0; i < 4; ++i) {
-    piece.frame.nodes.emplace_back(length_m * i / 3, 0, 1.8);
-    piece.supports.push_back({SupportKind::hook, static_cast<std::uint32_t>(i), true, 0, 0, 0, 0, 0});
-  }
-  piece.tie_points = {{0, TiePurpose::side, piece.frame.nodes[0], "first end"}};
-  return piece;
-}
-
-sample::Job with_piece(Piece piece) {
-  return changed([&](sample::Job& job, Area& area) {
-    area.pieces[0].edit([](PlacedPiece& placed) {
-      placed.colours = {{"studio", "lagoon"}, {"studio", "brass"}, {"studio", "chalk"}, {"studio", "ink"}};
-    });
-    job.built["p1"] = sample::built(std::move(piece));
-  });
 }
 
 /// An arch with lines to stakes, a dead weight and a structure, in a garden.
@@ -192,70 +151,6 @@ TEST_CASE("the balloons on a sheet add up to what is counted of its piece, and s
     std::int64_t wanted = 0;
     for (const BalloonBag& bag : count.bags) wanted += bag.spares;
     CHECK(spares == wanted);
-  }
-}
-
-// The repair of a garland: number, size and colour of each balloon, read off the paper.
-TEST_CASE("every balloon of a garland is on its sheet with cluster or filler number, size and colour") {
-  const Piece piece = garland();
-  const Folder folder;
-  const auto pdf = to_pdf(build(with_piece(piece), in_metres()), {"Garland", "2027-06-19"});
-  REQUIRE(pdf);
-  std::string text = output_of("pdftotext -raw '" + folder.write("build.pdf", *pdf) + "' -");
-  std::replace(text.begin(), text.end(), '\n', ' ');
-  for (const Cluster& cluster : piece.clusters) {
-    std::string row = std::to_string(cluster.number) + " ";
-    std::string list;
-    for (const Balloon& balloon : piece.balloons)
-      if (balloon.cluster == cluster.number)
-        list += (list.empty() ? "" : ", ") + std::to_string(static_cast<int>(balloon.nominal_in)) + " " +
-                static_cast<char>('A' + balloon.slot) + (balloon.role == Role::accent ? "*" : "");
-    row += list;
-    CHECK_MESSAGE(has(text, row), row);
-  }
-  // Fillers count anew in each half metre; by the formula every one holds those of two clusters, one after the other.
-  int fillers = 0;
-  for (std::uint32_t stretch = 0; stretch < 6; ++stretch) {
-    const auto heading = [](double from) {
-      return print_fixed(from, 2) + " m to " + print_fixed(from + 0.5, 2) + " m";
-    };
-    const std::size_t from = text.find(heading(0.5 * stretch)), to = text.find(heading(0.5 * stretch + 0.5));
-    REQUIRE(from != std::string::npos);
-    const std::string part = text.substr(from, to - from);
-    int number = 0;
-    for (const Balloon& balloon : piece.balloons) {
-      if (balloon.cluster != 0 || static_cast<std::uint32_t>(balloon.neck.x() / 0.5) != stretch) continue;
-      const std::string row = "f" + std::to_string(++number) + ": 5 " + static_cast<char>('A' + balloon.slot) + " ";
-      CHECK_MESSAGE(has(part, row), row);
-    }
-    CHECK_FALSE(has(part, "f" + std::to_string(number + 1) + ":"));
-    fillers += number;
-  }
-  CHECK(fillers == 24);  // 1, 2 and 3 by turns over 12 clusters
-}
-
-// A page held one line of fillers, "Stretch by stretch, continued": the picture that names them was on the page before.
-TEST_CASE("what is told of a stretch stands by its picture, in the same column") {
-  for (Paper paper : {Paper::a4, Paper::letter, Paper::a3, Paper::tabloid}) {
-    SheetOptions options = in_metres();
-    options.paper = paper;
-    int fillers = 0;
-    for (const Page& page : build(with_piece(garland(14)), options)) {
-      const TextMark* heading = nullptr;
-      for (const Mark& mark : page.marks) {
-        const auto* text = std::get_if<TextMark>(&mark.shape);
-        if (text == nullptr) continue;
-        if (has(text->text, " m to ")) heading = text;
-        if (text->text.size() < 3 || text->text[0] != 'f' || text->text.find(": ") == std::string::npos) continue;
-        if (text->text[1] < '0' || text->text[1] > '9') continue;
-        ++fillers;
-        REQUIRE_MESSAGE(heading != nullptr, text->text);
-        CHECK(text->box.y > heading->box.y);
-        CHECK(text->box.x >= heading->box.x - 0.01);
-        CHECK(text->box.right() <= heading->box.right() + 0.01);
-      }
-    }
-    CHECK(fillers == 111);  // 1, 2 and 3 by turns over 56 clusters: 18 · 6 + 1 + 2
   }
 }
 
