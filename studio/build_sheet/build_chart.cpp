@@ -123,15 +123,34 @@ ChartRow row_of(const BuildSubject& subject, const Setting& setting, std::size_t
   return row;
 }
 
+/// True where all turns of the chart go to one side.
+bool turns_to_one_side(const ClusterChart& chart) {
+  const auto turned = [&](int side) {
+    return std::ranges::any_of(chart.clusters,
+                               [&](const ChartCluster& c) { return c.half_steps.value_or(0) * side > 0; });
+  };
+  return !(turned(1) && turned(-1));
+}
+
 std::string climb_sentence(const BuildSubject& subject) {
-  if (!shows_turns(subject.chart))
-    return "Every cluster is of one colour: to which side it is turned makes no difference.";
-  const Climb climb = climb_of_legs(subject.piece(), subject.chart);
+  const ClusterChart& chart = subject.chart;
+  switch (side_matters(chart)) {
+    case SideMatters::never:
+      return "Every cluster is of one colour: to which side it is turned makes no difference.";
+    case SideMatters::together:
+      if (turns_to_one_side(chart))
+        return "To which side the clusters are turned makes no difference, as long as it is the same for all: to the "
+               "right or to the left, each colour comes to the same places.";
+      return "With every cluster turned to the other side than the chart says, each colour comes to the same places: "
+             "that makes no difference, as long as all of them are.";
+    case SideMatters::each:
+      break;
+  }
+  const Climb climb = climb_of_legs(subject.piece(), chart);
   if (climb == Climb::neither) return "";
   const std::string side = climb == Climb::right ? "right" : "left";
   const auto feet = std::ranges::count_if(subject.supports, &NamedSupport::is_foot);
-  return "Seen from the front the colours climb to the " + side + (feet == 2 ? ", on both legs" : "") +
-         ": see the arrows on the picture.";
+  return "Seen from the front the colours climb to the " + side + (feet == 2 ? ", on both legs." : ".");
 }
 
 std::string repeat_sentence(const ClusterChart& chart) {
@@ -161,7 +180,7 @@ std::vector<std::string> sentences_of(const BuildSubject& subject) {
     all.push_back(
         "The legs mirror each other: counted from the far end, each cluster is the mirror image of the one with "
         "that number.");
-  if (shows_turns(chart))
+  if (side_matters(chart) == SideMatters::each)
     all.push_back(
         "Mind the side: turned to the wrong one a cluster sits in the very same creases, and only the colours "
         "tell. Look at their run after every fourth cluster.");
@@ -262,30 +281,28 @@ std::vector<Block> running_mark_blocks(const BuildSubject& subject, const Settin
 std::vector<Block> loose_blocks(const BuildSubject& subject, const Setting& setting, double width) {
   if (subject.loose.empty() || !subject.chart.rings) return {};
   const LengthStyle lengths = lengths_in(setting.units);
-  Block block = table_block(
-      "Single balloons",
-      {{"Name", 12}, {"What"}, {"Colour", 11}, {"Blow to", 15, Across::right}, {"Along", 16, Across::right}}, width);
-  const auto& loose = subject.loose;
-  for (std::size_t from = 0; from < loose.size();) {
-    const Balloon& first = subject.piece().balloons[loose[from].balloon];
-    std::size_t to = from;
-    while (to + 1 < loose.size() && std::abs(loose[to + 1].at_m - loose[from].at_m) < 0.01) {
-      const Balloon& next = subject.piece().balloons[loose[to + 1].balloon];
-      if (next.role != first.role || next.slot != first.slot || next.nominal_in != first.nominal_in) break;
-      ++to;
-    }
-    const bool several = to > from;
-    const std::string name = loose[from].name + (several ? "–" + loose[to].name : "");
+  constexpr double name = 13, colour = 11, blown = 14, along = 15;
+  Block block = table_block("Single balloons",
+                            {{"Name", name},
+                             {"What"},
+                             {"Colour", colour},
+                             {"Blow to", blown, Across::right},
+                             {"Along", along, Across::right}},
+                            width);
+  for (const LooseGroup& group : loose_groups(subject)) {
+    const LooseBalloon& one = *group.all.front();
+    const Balloon& first = subject.piece().balloons[one.balloon];
+    const bool several = group.all.size() > 1, on_top = one.side == "on top";
     std::string what = std::string(print_role(first.role)) + ", " + print_nominal(first.nominal_in);
-    what += several ? ", one in each crease" : ", " + loose[from].side;
+    if (several || !on_top) what += several ? ", one in each crease" : ", " + one.side;
+    // Where the neck of a topper is tied is not where it is: that is past the end of the spine.
     block.rows.push_back(
-        cells_row({{name, 12, Across::left, Face::bold},
+        cells_row({{group.name, name, Across::left, Face::bold},
                    {what},
-                   {first.slot < 26 ? std::string(1, slot_letter(first.slot)) : "?", 11, Across::left, Face::bold},
-                   {print_sizer(subject, first.nominal_in, first.diameter_m, lengths), 15, Across::right},
-                   {print_length(loose[from].at_m, lengths), 16, Across::right}},
+                   {first.slot < 26 ? std::string(1, slot_letter(first.slot)) : "?", colour, Across::left, Face::bold},
+                   {print_sizer(subject, first.nominal_in, first.diameter_m, lengths), blown, Across::right},
+                   {on_top ? "on top" : print_length(one.at_m, lengths), along, Across::right}},
                   width));
-    from = to + 1;
   }
   return {block};
 }

@@ -3,20 +3,34 @@
 #include <array>
 #include <cmath>
 #include <map>
+#include <vector>
 
 #include "studio/build_sheet/build_picture.hpp"
 #include "studio/drawing/room.hpp"
-#include "studio/making/hand.hpp"
 #include "studio/paint/style.hpp"
 #include "studio/paint/text.hpp"
 
 namespace quadrille {
 namespace {
 
-/// The piece alone, at its own origin, as the elevation draws it.
+/// Takes the letter off each balloon whose middle lies behind another: one in front that is clear would show both.
+void drop_hidden_letters(Marks& marks) {
+  std::vector<BalloonMark*> balloons;
+  for (Mark& mark : marks)
+    if (auto* balloon = std::get_if<BalloonMark>(&mark.shape)) balloons.push_back(balloon);
+  for (std::size_t i = 0; i < balloons.size(); ++i)
+    for (std::size_t j = i + 1; j < balloons.size(); ++j) {
+      const Point2 a = balloons[i]->centre, b = balloons[j]->centre;
+      if (std::hypot(a.x - b.x, a.y - b.y) < balloons[j]->radius) balloons[i]->letter = 0;
+    }
+}
+
+/// The piece alone, at its own origin, as the elevation draws it; without its lines, which the frame's picture has: their
+/// anchors may stand far aside.
 Marks piece_marks(const BuildSubject& subject, const BuildPicture& picture, const Setting& setting) {
   PlacedPiece placed = subject.placed();
   placed.x_m = placed.y_m = 0;
+  placed.lines.clear();
   Area alone;
   alone.pieces.push_back(placed);
   const Scene scene = scene_of(alone, {{placed.id, subject.built}}, setting.input.palettes);
@@ -25,6 +39,7 @@ Marks piece_marks(const BuildSubject& subject, const BuildPicture& picture, cons
   Marks all = scene_marks(scene, picture.placement, look, picture.room.x + 4, picture.room.right() - 2), marks;
   for (Mark& mark : all)
     if (mark.part != Part::floor || picture.shows_floor) marks.push_back(std::move(mark));
+  drop_hidden_letters(marks);
   return marks;
 }
 
@@ -80,72 +95,32 @@ void add_numbers(Marks& marks, const BuildSubject& subject, const BuildPicture& 
   }
 }
 
-/// Names of toppers and collars beside them; fillers are too many for a picture of the whole.
+/// How far the piece reaches to the right at a height [m], beyond `x_m` at least.
+double right_of(const Piece& piece, double x_m, double z_m) {
+  for (const Balloon& balloon : piece.balloons) {
+    const double off = std::abs(balloon.centre.z() - z_m), radius = balloon.diameter_m / 2;
+    if (off < radius) x_m = std::max(x_m, balloon.centre.x() + std::sqrt(radius * radius - off * off));
+  }
+  return x_m;
+}
+
+/// Names of toppers and collars beside the piece, at the height of the rightmost of each group; fillers are too many for
+/// a picture of the whole.
 void add_loose_names(Marks& marks, const BuildSubject& subject, const BuildPicture& picture, std::vector<Rect>& taken) {
   const TextStyle style = type(pt_caption, ink_text, Face::bold, Across::centre, Down::middle);
-  for (const LooseBalloon& loose : subject.loose) {
-    const Balloon& balloon = subject.piece().balloons[loose.balloon];
-    if (balloon.role != Role::topper && balloon.role != Role::collar) continue;
-    if (balloon.role == Role::collar && balloon.centre.y() > balloon.neck.y()) continue;  // behind: not seen
-    PicturePlace place{picture.placement.on_page(balloon.centre.x(), balloon.centre.z()), {1, 0}};
-    if (balloon.centre.x() < balloon.neck.x() - 0.001) place.outward = {-1, 0};
+  for (const LooseGroup& group : loose_groups(subject)) {
+    const auto balloon_of = [&](const LooseBalloon* one) -> const Balloon& {
+      return subject.piece().balloons[one->balloon];
+    };
+    const Balloon* balloon = &balloon_of(group.all.front());
+    if (balloon->role != Role::topper && balloon->role != Role::collar) continue;
+    for (const LooseBalloon* one : group.all)
+      if (balloon_of(one).centre.x() > balloon->centre.x()) balloon = &balloon_of(one);
+    const double z = balloon->centre.z(), edge = right_of(subject.piece(), balloon->centre.x(), z);
+    const PicturePlace place{picture.placement.on_page(edge, z), {1, 0}};
     Rect box;
-    const double off = picture.placement.length(balloon.diameter_m / 2) + 0.6;
-    if (find_room_for_label(picture, place, text_width(loose.name, style), 3.5, off, taken, box))
-      add_name(marks, box, loose.name, style);
-  }
-}
-
-/// An arrow through `middle` along (x, y), white about a dark line, so that it is seen on any colour.
-void add_arrow(Marks& marks, Point2 middle, double x, double y, double length) {
-  const double size = std::hypot(x, y), dx = x / size, dy = y / size, head = 3.2;
-  const Point2 tail{middle.x - dx * length / 2, middle.y - dy * length / 2};
-  const Point2 tip{middle.x + dx * length / 2, middle.y + dy * length / 2};
-  const Point2 neck{tip.x - dx * head, tip.y - dy * head};
-  const std::vector<Point2> point{tip,
-                                  {neck.x - dy * head * 0.45, neck.y + dx * head * 0.45},
-                                  {neck.x + dy * head * 0.45, neck.y - dx * head * 0.45}};
-  Mark shaft = stroked_mark(Part::drawing, line_path(tail, neck), {ink_paper, 1.9, {}, false});
-  std::get<PathMark>(shaft.shape).stroke.push_back({ink_text, 0.8, {}, false});
-  Mark arrow = shape_mark(Part::drawing, polygon_path(point), ink_text, {ink_paper, 0.45, {}, false});
-  marks.push_back(std::move(shaft));
-  marks.push_back(std::move(arrow));
-}
-
-/// Which runs bear an arrow: the middle of each stretch that is turned to one side, eight stretches at most; of a long
-/// one, a place near either end.
-std::vector<std::size_t> arrow_places(const std::vector<FrontRun>& runs) {
-  constexpr std::size_t most = 8;
-  std::vector<std::size_t> places;
-  for (std::size_t from = 0; from < runs.size() && places.size() < most;) {
-    std::size_t to = from;
-    while (to + 1 < runs.size() && (runs[to + 1].climb == Climb::neither) == (runs[from].climb == Climb::neither) &&
-           (to - from < 1 || (runs[to + 1].climb == runs[to].climb)))
-      ++to;
-    const std::size_t count = to - from + 1;
-    if (runs[from].climb != Climb::neither) {
-      if (count >= 12) {
-        places.push_back(from + count / 5);
-        places.push_back(to - count / 5);
-      } else {
-        places.push_back(from + count / 2);
-      }
-    }
-    from = to + 1;
-  }
-  return places;
-}
-
-void add_arrows(Marks& marks, const BuildSubject& subject, const BuildPicture& picture) {
-  if (!shows_turns(subject.chart)) return;
-  std::map<std::uint32_t, Vec3> centres;
-  for (const Cluster& cluster : subject.piece().clusters) centres.emplace(cluster.number, cluster.centre);
-  const std::vector<FrontRun> runs = front_runs(subject.piece(), subject.chart);
-  for (const std::size_t index : arrow_places(runs)) {
-    const FrontRun& run = runs[index];
-    const Vec3 middle = (centres[run.from] + centres[run.to]) / 2;
-    const double length = std::clamp(picture.placement.length(2.4 * std::hypot(run.x_m, run.z_m)), 7.0, 24.0);
-    add_arrow(marks, picture.placement.on_page(middle.x(), middle.z()), run.x_m, -run.z_m, length);
+    if (find_room_for_label(picture, place, text_width(group.name, style), 3.5, 0.9, taken, box, LabelReach::aside))
+      add_name(marks, box, group.name, style);
   }
 }
 
@@ -156,10 +131,10 @@ void add_cluster_picture(Marks& marks, const BuildSubject& subject, const BuildP
   add_picture_caption(marks, picture, "Clusters", setting.units);
   Marks drawn = piece_marks(subject, picture, setting);
   std::move(drawn.begin(), drawn.end(), std::back_inserter(marks));
-  add_arrows(marks, subject, picture);
   std::vector<Rect> taken;
-  add_numbers(marks, subject, picture, taken);
+  add_run_arrows(marks, subject, picture, taken);
   add_loose_names(marks, subject, picture, taken);
+  add_numbers(marks, subject, picture, taken);
 }
 
 }  // namespace quadrille

@@ -106,6 +106,7 @@ bool find_room_for_label(const BuildPicture& picture, const PicturePlace& at, do
   const Rect& room = picture.room;
   for (const double side : std::array{1.0, -1.0, 1.8, -1.8, 3.0, 4.5}) {
     if (reaches == LabelReach::beside && side != 1) break;
+    if (reaches == LabelReach::aside && side < 0) continue;
     const Point2 out{at.outward.x * side, at.outward.y * side};
     // The label's nearest edge stands `off` from the place, whichever way it lies.
     const double reach =

@@ -47,8 +47,9 @@ struct PicturePlace {
 };
 PicturePlace place_on(const BuildPicture& picture, const Vec3& point, const Vec3& tangent);
 
-/// How far from its place a label may stand: right beside it on the outward side, or on either side and farther off.
-enum class LabelReach { beside, around };
+/// How far from its place a label may stand: right beside it on the outward side, farther off on that side too, or on
+/// either side and farther off.
+enum class LabelReach { beside, aside, around };
 
 /// A label of this size beside `at`: outward, inward, farther out; the first of these that keeps clear of `taken` and
 /// within the picture's room. It is added to `taken`. False where there is none.
@@ -61,6 +62,11 @@ void add_frame_picture(Marks& marks, const BuildSubject& subject, const BuildPic
 /// The dressed piece with the numbers of its clusters, and arrows along the colours' run where it shows.
 void add_cluster_picture(Marks& marks, const BuildSubject& subject, const BuildPicture& picture,
                          const Setting& setting);
+
+/// Thin arrows in the creases along runs of one colour, upwards, where colours run on aslant from cluster to cluster, and
+/// beneath what they mean. They keep off the letters among `marks` and off each other; what they cover and what tells of
+/// them is added to `taken`. None where it makes no difference to which side the clusters are turned.
+void add_run_arrows(Marks& marks, const BuildSubject& subject, const BuildPicture& picture, std::vector<Rect>& taken);
 
 /// Seen from above: feet, anchors and lines, the audience below. Height for a column of this width, 0 where there is
 /// nothing to be seen.

@@ -1,6 +1,7 @@
 #include "studio/build_sheet/build_subject.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "studio/model/finding_words.hpp"
@@ -71,6 +72,26 @@ std::string BuildSubject::title() const {
   const std::string all = print_names(names);
   constexpr std::size_t longest = 48;  // bytes; more does not go over a page, and all names are beneath
   return all.size() <= longest ? all : names.front() + " (" + std::to_string(names.size()) + " alike)";
+}
+
+std::vector<LooseGroup> loose_groups(const BuildSubject& subject) {
+  const auto& loose = subject.loose;
+  const auto balloon = [&](const LooseBalloon& one) -> const Balloon& { return subject.piece().balloons[one.balloon]; };
+  std::vector<LooseGroup> groups;
+  for (const LooseBalloon& one : loose) {
+    const auto goes_with = [&](const LooseBalloon& first) {
+      const Balloon &a = balloon(one), &b = balloon(first);
+      return std::abs(one.at_m - first.at_m) < 0.01 && a.role == b.role && a.slot == b.slot &&
+             a.nominal_in == b.nominal_in;
+    };
+    if (groups.empty() || !goes_with(*groups.back().all.front())) groups.emplace_back();
+    groups.back().all.push_back(&one);
+  }
+  for (LooseGroup& group : groups) {
+    group.name = group.all.front()->name;
+    if (group.all.size() > 1) group.name += "–" + group.all.back()->name;
+  }
+  return groups;
 }
 
 std::vector<BuildSubject> build_subjects(const Setting& setting, std::vector<std::string>& left_out) {

@@ -46,6 +46,13 @@ struct BuildSubject {
   std::string title() const;
 };
 
+/// Loose balloons that are told as one: the same kind, size and colour at one place along the spine, as a collar's are.
+struct LooseGroup {
+  std::string name;                      ///< "c1–c4", or "t1" of a single one
+  std::vector<const LooseBalloon*> all;  ///< at least one, in their order
+};
+std::vector<LooseGroup> loose_groups(const BuildSubject& subject);
+
 /// Every piece that is shown, in the event's order, those alike together; of the one area where the options ask for it.
 /// `left_out`: names of those that cannot be built as things are, each with the reason.
 std::vector<BuildSubject> build_subjects(const Setting& setting, std::vector<std::string>& left_out);

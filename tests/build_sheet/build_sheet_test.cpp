@@ -166,6 +166,62 @@ TEST_CASE("each running mark is told with its cluster and where the middle of th
   }
 }
 
+namespace {
+
+/// Boxes of the letters on a page's balloons, and the dark shafts of the arrows over them.
+struct LettersAndArrows {
+  std::vector<Rect> letters;
+  std::vector<PathSteps> arrows;
+};
+
+LettersAndArrows letters_and_arrows(const std::vector<Page>& pages) {
+  LettersAndArrows found;
+  for (const Page& page : pages)
+    for (const Mark& mark : page.marks) {
+      if (const auto* balloon = std::get_if<BalloonMark>(&mark.shape); balloon != nullptr && balloon->letter != 0) {
+        const double half = balloon->radius * balloon->letter_share / 2;
+        found.letters.push_back({balloon->centre.x - half, balloon->centre.y - half, 2 * half, 2 * half});
+      }
+      // A white edge and a dark line on it, over one path of two points: no other mark on the sheet has both.
+      if (const auto* path = std::get_if<PathMark>(&mark.shape))
+        if (path->steps.size() == 2 && path->stroke.size() == 2 && path->stroke[0].ink == Ink{1, 1, 1, 1})
+          found.arrows.push_back(path->steps);
+    }
+  return found;
+}
+
+}  // namespace
+
+// Fat arrows struck out the letters that a helper reads, and two crossed at the crown.
+TEST_CASE("arrows on the clusters run over no letter, and only where a colour runs on aslant") {
+  for (const PatternKind kind : {PatternKind::spiral, PatternKind::zigzag})
+    for (const int hand : {1, -1}) {
+      const PatternPlan plan = laid::plan_of(kind, 4, 2, hand, 3);
+      const auto pages = build(with_piece(laid::half_circle(plan, 31)), in_metres());
+      const LettersAndArrows found = letters_and_arrows(pages);
+      REQUIRE(found.letters.size() > 50);
+      REQUIRE_FALSE(found.arrows.empty());
+      CHECK(has(all_text(pages), "Arrows: how one colour runs on from cluster to cluster\n"));
+      for (const PathSteps& arrow : found.arrows) {
+        CHECK(arrow[1].to.y < arrow[0].to.y + 0.2);  // up
+        for (int i = 0; i <= 100; ++i) {
+          const double x = arrow[0].to.x + (arrow[1].to.x - arrow[0].to.x) * i / 100,
+                       y = arrow[0].to.y + (arrow[1].to.y - arrow[0].to.y) * i / 100;
+          for (const Rect& letter : found.letters)
+            CHECK_FALSE((x > letter.x && x < letter.right() && y > letter.y && y < letter.bottom()));
+        }
+      }
+    }
+  PatternPlan rows = laid::plan_of(PatternKind::rows, 4, 2);
+  rows.rows = *slot_rows("ABAB AAAA BABA BBBB", 4);
+  const auto pages = build(with_piece(laid::half_circle(rows, 32)), in_metres());
+  CHECK(letters_and_arrows(pages).arrows.empty());
+  const std::string text = all_text(pages);
+  CHECK(has(text, "To which side the clusters are turned makes no difference, as long as it is the same for all"));
+  CHECK_FALSE(has(text, "climb to"));
+  CHECK_FALSE(has(text, "Mind the side"));
+}
+
 TEST_CASE("a single plate without lines has no plan: it was drawn as a square as large as the column") {
   CHECK_FALSE(has(all_text(build(columns(3), in_metres())), "From above"));
   CHECK(has(all_text(build(sample::one_arch(), in_metres())), "From above"));

@@ -105,6 +105,66 @@ TEST_CASE(
     }
 }
 
+namespace {
+
+/// Rows written as words, turned to the right.
+PatternPlan rows_of(const char* text, int size = 4) {
+  PatternPlan plan = plan_of(PatternKind::rows, size, 4);
+  plan.rows = *slot_rows(text, size);
+  return plan;
+}
+
+ClusterChart chart_of(const PatternPlan& plan, int clusters) { return cluster_chart(pole(plan, clusters)); }
+
+}  // namespace
+
+// By hand: turned all to the left, cluster 3 of ABAB AAAA BABA BBBB has its place 0 at -90° for 90°, and every second
+// balloon of it is alike. The sheet drew fat arrows along runs of one colour that were not there.
+TEST_CASE(
+    "the side does not matter where each colour comes to the same places either way, and there are no runs then") {
+  const PatternPlan plan = rows_of("ABAB AAAA BABA BBBB");
+  const ClusterChart chart = chart_of(plan, 20);
+  CHECK(side_matters(chart) == SideMatters::together);
+  for (const Piece& piece : {pole(plan, 20), half_circle(plan, 20)}) {
+    CHECK(climb_of_legs(piece, cluster_chart(piece)) == Climb::neither);
+    for (const FrontRun& run : front_runs(piece, cluster_chart(piece))) CHECK(run.climb == Climb::neither);
+  }
+  CHECK(side_matters(chart_of(plan_of(PatternKind::stripes, 4, 2), 20)) == SideMatters::never);
+  CHECK(side_matters(chart_of(plan_of(PatternKind::spiral, 4, 2), 20)) == SideMatters::each);
+  CHECK(side_matters(chart_of(plan_of(PatternKind::zigzag, 4, 2), 20)) == SideMatters::each);
+  // Cluster 3 is AABB at 90°, and at -90° it is AABB seen from behind.
+  CHECK(side_matters(chart_of(rows_of("ABAB AAAA AABB BBBB"), 20)) == SideMatters::each);
+}
+
+TEST_CASE("with every cluster turned to the other side the piece is laid: it is the same where the chart says so") {
+  for (const char* text : {"ABAB AAAA BABA BBBB", "ABAB AAAA AABB BBBB", "ABAC AAAA BACA", "AABB", "ABAB", "AAAA BBBB",
+                           "ABAB AAAA ABAB BBBB", "ABAB BABA", "ABCB CCCC"}) {
+    CAPTURE(text);
+    PatternPlan plan = rows_of(text);
+    const Piece right = pole(plan, 16);
+    plan.hand = -1;
+    const Piece left = pole(plan, 16);
+    bool same = true;
+    for (const Cluster& cluster : right.clusters)
+      for (int place = 0; place < 8; ++place) {
+        const double angle = place * pi / 4;
+        const auto at = static_cast<std::size_t>(cluster.number - 1);
+        same = same && slot_towards(right, at, angle) == slot_towards(left, at, angle);
+      }
+    CHECK(same == (side_matters(cluster_chart(right)) != SideMatters::each));
+  }
+}
+
+// By hand: A faces the front, the next cluster BABA is turned by 45° to the right. Its A stand at 135° and -45°, B at 45°.
+TEST_CASE("colours climb to where their like is, not to where the clusters are turned") {
+  const Piece piece = pole(rows_of("ABAB BABA"), 2);
+  CHECK(cluster_chart(piece).clusters[1].half_steps == 1);
+  const auto runs = front_runs(piece, cluster_chart(piece));
+  REQUIRE(runs.size() == 1);
+  CHECK(runs[0].climb == Climb::left);
+  CHECK(runs[0].steps == -1);
+}
+
 TEST_CASE("legs that mirror each other are told, and a spiral's do not") {
   CHECK(cluster_chart(half_circle(plan_of(PatternKind::solid, 4, 1), 21)).mirrored);
   // 21 clusters in stripes of 3 in 2 colours: seven stripes, A first and last.
