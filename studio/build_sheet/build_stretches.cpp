@@ -122,7 +122,7 @@ std::vector<Row> list_rows(const BuildSubject& subject, const MakingStretch& str
   constexpr double highest = 60, gap = 6;  // mm
   std::vector<ListLine> clusters;
   for (const std::size_t index : stretch.clusters)
-    clusters.push_back(cluster_line(subject, pile, "#" + std::to_string(subject.chart.clusters[index].number)));
+    clusters.push_back(cluster_line(subject, pile, cluster_name(subject, subject.chart.clusters[index].number)));
   const auto rows_of = [](const std::vector<ListLine>& lines, double wide) {
     std::vector<Row> rows;
     for (const ListLine& line : lines) rows.push_back(list_row(line, wide));

@@ -136,6 +136,13 @@ double ink_rise() {
   return rise;
 }
 
+/// A little short of `to`, so that a leader does not read as a dash before its name.
+Point2 short_of(Point2 to, Point2 from) {
+  constexpr double gap = 0.6;
+  const double length = distance(from, to), share = length > 2 * gap ? gap / length : 0;
+  return {to.x + (from.x - to.x) * share, to.y + (from.y - to.y) * share};
+}
+
 /// Finds places for the names of one pile: on what is seen of a balloon, otherwise beside the pile.
 class NamePlacer {
  public:
@@ -207,7 +214,7 @@ PileName NamePlacer::beside(std::size_t index, double text_wide) {
       const double cost = distance(from, to) + 4 * higher + (in_the_way || !leader_is_free(from, to) ? 100 : 0);
       if (cost < least) {
         least = cost;
-        best.box = box, best.from = from, best.to = to;
+        best.box = box, best.from = from, best.to = short_of(to, from);
       }
       break;
     }
@@ -249,7 +256,7 @@ std::vector<StraightPile> straight_piles(const BuildSubject& subject, const std:
       const ChartCluster& cluster = subject.chart.clusters[index];
       for (std::size_t i = 0; i < piece.balloons.size(); ++i)
         if (piece.balloons[i].cluster == cluster.number)
-          pile.balloons.push_back(straight(piece, i, cluster.at_m, "#" + std::to_string(cluster.number)));
+          pile.balloons.push_back(straight(piece, i, cluster.at_m, cluster_name(subject, cluster.number)));
     }
     std::ranges::stable_sort(pile.balloons, std::ranges::greater{}, &StraightBalloon::away_m);
     tell_seen(pile.balloons);
