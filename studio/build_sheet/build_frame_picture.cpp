@@ -1,5 +1,6 @@
 // The frame as it is put together.
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 #include <utility>
@@ -17,6 +18,10 @@ namespace quadrille {
 namespace {
 
 constexpr Ink rod_dark{0.25, 0.26, 0.29, 1}, rod_light{0.6, 0.61, 0.64, 1}, ballast_ink{0.88, 0.88, 0.9, 1};
+
+struct SectionPoint {
+  Vec3 point, tangent;
+};
 
 struct FramePainter {
   Marks& marks;
@@ -42,9 +47,12 @@ struct FramePainter {
   void add_rods();
   void add_joints();
   void add_supports();
+  void add_ballast(const Support& support, const Rect& plate);
   void add_tie_points();
   void add_lines();
   void add_section_labels();
+  bool add_section_label(const FrameSection& section, const std::string& text, LabelReach reach);
+  SectionPoint point_in(const FrameSection& section, double share) const;
   void add_running_marks(double step_m);
   void add_dimensions();
 };
@@ -56,6 +64,43 @@ void FramePainter::add_floor() {
   taken.push_back({picture.room.x + 4, y - 0.4, picture.room.width - 6, 0.8});
 }
 
+/// Through the points as one smooth line, but for corners: a rod that was bent shows no kinks where its nodes are.
+PathSteps smooth_path(const std::vector<Point2>& points) {
+  constexpr double corner_cosine = 0.82;  // of 35°
+  if (points.size() < 3) return polyline_path(points);
+  const std::size_t last = points.size() - 1;
+  const auto towards = [&](std::size_t from, std::size_t to) {
+    const double x = points[to].x - points[from].x, y = points[to].y - points[from].y, size = std::hypot(x, y);
+    return size > 1e-9 ? Point2{x / size, y / size} : Point2{};
+  };
+  const auto is_corner = [&](std::size_t i) {
+    const Point2 in = towards(i - 1, i), out = towards(i, i + 1);
+    return in.x * out.x + in.y * out.y < corner_cosine;
+  };
+  // Direction at one end of the stretch from `i` to `i + 1`: at a node along its neighbours, at an end or a corner so that
+  // the stretch is an arc.
+  const auto is_free = [&](std::size_t i) { return i == 0 || i == last || is_corner(i); };
+  const auto direction = [&](std::size_t i, std::size_t end) {
+    const Point2 chord = towards(i, i + 1);
+    if (!is_free(end)) return towards(end - 1, end + 1);
+    const std::size_t other = end == i ? i + 1 : i;
+    if (is_free(other)) return chord;
+    const Point2 there = towards(other - 1, other + 1);
+    const double along = 2 * (chord.x * there.x + chord.y * there.y);
+    return Point2{along * chord.x - there.x, along * chord.y - there.y};
+  };
+  PathSteps path{{PathStep::Kind::move, points[0], {}, {}}};
+  for (std::size_t i = 0; i < last; ++i) {
+    const Point2 a = points[i], b = points[i + 1], out = direction(i, i), in = direction(i, i + 1);
+    const double reach = std::hypot(b.x - a.x, b.y - a.y) / 3;
+    path.push_back({PathStep::Kind::curve,
+                    b,
+                    {a.x + out.x * reach, a.y + out.y * reach},
+                    {b.x - in.x * reach, b.y - in.y * reach}});
+  }
+  return path;
+}
+
 /// Sections by turns dark and light, so that one sees where they meet in black and white too; without a frame the spine.
 void FramePainter::add_rods() {
   for (std::size_t i = 0; i < subject.frame.sections.size(); ++i) {
@@ -64,12 +109,12 @@ void FramePainter::add_rods() {
     for (const std::uint32_t index : section.nodes) points.push_back(on_page(node(index)));
     const double width = std::clamp(picture.placement.length(section.outer_m), 0.7, 2.5);
     marks.push_back(
-        stroked_mark(Part::drawing, polyline_path(points), {i % 2 == 0 ? rod_dark : rod_light, width, {}, false}));
+        stroked_mark(Part::drawing, smooth_path(points), {i % 2 == 0 ? rod_dark : rod_light, width, {}, false}));
   }
   if (!subject.frame.sections.empty() || piece().spine.size() < 2) return;
   std::vector<Point2> points;
   for (const SpinePoint& point : piece().spine) points.push_back(on_page(point.point));
-  marks.push_back(stroked_mark(Part::drawing, polyline_path(points), {rod_dark, 0.6, {}, false}));
+  marks.push_back(stroked_mark(Part::drawing, smooth_path(points), {rod_dark, 0.6, {}, false}));
 }
 
 void FramePainter::add_joints() {
@@ -84,7 +129,22 @@ void FramePainter::add_joints() {
   }
 }
 
-/// Plates with a block for the ballast, whose size is by eye; sockets in the ground; hooks.
+/// A block for each container on a plate, by turns outside and inside of the rod, four to a layer; their size is by eye.
+void FramePainter::add_ballast(const Support& support, const Rect& plate) {
+  constexpr std::int64_t most = 24;
+  const std::int64_t count = std::clamp<std::int64_t>(containers_on(subject, support), 1, most);
+  const double side = plate.width * 0.4, wide = count > 2 ? (side - 0.3) / 2 : plate.width * 0.36;
+  const double high = std::clamp(picture.placement.length(0.16), 1.5, 12.0);
+  for (std::int64_t i = 0; i < count; ++i) {
+    const double out = i % 4 < 2 ? 0 : wide + 0.3, up = static_cast<double>(i / 4) * (high + 0.3);
+    const bool left = (i % 2 == 0) == (plate.middle().x <= picture.room.middle().x + 0.1);
+    const Rect box{left ? plate.x + out : plate.right() - wide - out, plate.y - high - up, wide, high};
+    marks.push_back(shape_mark(Part::drawing, rect_path(box), ballast_ink, {ink_text, mm_line, {}, false}));
+    taken.push_back(box);
+  }
+}
+
+/// Plates with their ballast; sockets in the ground; hooks.
 void FramePainter::add_supports() {
   for (const NamedSupport& named : subject.supports) {
     const Support& support = piece().supports[named.support];
@@ -92,14 +152,7 @@ void FramePainter::add_supports() {
     if (support.kind == SupportKind::plate) {
       const double width = std::max(2.0, picture.placement.length(support.width_m));
       const double thick = std::max(0.6, picture.placement.length(plate_thickness_m));
-      if (support.ballast_kg > 0) {
-        const double block = width * 0.36, high = std::clamp(picture.placement.length(0.16), 1.5, 12.0);
-        for (const double x : {p.x - width / 2, p.x + width / 2 - block}) {
-          const Rect box{x, p.y - thick - high, block, high};
-          marks.push_back(shape_mark(Part::drawing, rect_path(box), ballast_ink, {ink_text, mm_line, {}, false}));
-          taken.push_back(box);
-        }
-      }
+      if (support.ballast_kg > 0) add_ballast(support, {p.x - width / 2, p.y - thick, width, thick});
       marks.push_back(filled_mark(Part::drawing, rect_path({p.x - width / 2, p.y - thick, width, thick}), ink_text));
     } else if (support.kind == SupportKind::socket) {
       marks.push_back(filled_mark(Part::drawing, rect_path({p.x - 1, p.y, 2, 3}), ink_text));
@@ -149,29 +202,47 @@ void FramePainter::add_lines() {
     label({anchor.first, {0, 1}}, anchor.second, type(pt_caption, ink_text, Face::bold), 2.2);
 }
 
+/// The point at a share of the section's length.
+SectionPoint FramePainter::point_in(const FrameSection& section, double share) const {
+  double left = share * section.length_m;
+  for (std::size_t i = 1; i < section.nodes.size(); ++i) {
+    const Vec3 from = node(section.nodes[i - 1]), run = node(section.nodes[i]) - from;
+    const double length = run.norm();
+    if (left <= length || i + 1 == section.nodes.size())
+      return {from + run * std::clamp(length > 0 ? left / length : 0, 0.0, 1.0), run};
+    left -= length;
+  }
+  return {node(section.nodes.front()), Vec3::UnitZ()};
+}
+
+/// Name and length of each section, beside its middle where that is free; else elsewhere along it, and farther off at the
+/// end of a short line that leads to it.
 void FramePainter::add_section_labels() {
-  const TextStyle style = type(pt_caption, ink_text);
   for (std::size_t i = 0; i < subject.frame.sections.size(); ++i) {
     const FrameSection& section = subject.frame.sections[i];
-    const std::size_t middle = section.nodes.size() / 2;
-    Vec3 at = node(section.nodes[middle]);
-    const Vec3 tangent = node(section.nodes[middle]) - node(section.nodes[middle - 1]);
-    if (section.nodes.size() == 2) at = (node(section.nodes[0]) + node(section.nodes[1])) / 2;
-    const std::string number = std::to_string(i + 1), length = print_length(section.length_m, lengths);
-    const double ring = 2 * ring_half_width(number), width = ring + 1 + text_width(length, style);
-    const PicturePlace place = place_on(picture, at, tangent);
-    // The number close by rather than with its length, which the table has too, among other figures.
-    Rect box;
-    const auto finds_room = [&](double wide, double off, LabelReach reach) {
-      return find_room_for_label(picture, place, wide, 4.4, off, taken, box, reach);
-    };
-    const bool whole = finds_room(width, 2.4, LabelReach::beside);
-    if (!whole && !finds_room(ring, 1.6, LabelReach::beside) && !finds_room(ring, 1.6, LabelReach::around)) continue;
-    add_ring(marks, Part::dimension, {box.x + ring / 2, box.y + 2.2}, number);
-    if (whole)
-      marks.push_back(
-          text_mark(Part::dimension, {box.x + ring + 1, box.y + 0.4, box.width - ring - 1, 3.6}, length, style));
+    const std::string text = section_name(i) + "\u2002" + print_length(section.length_m, lengths);
+    if (add_section_label(section, text, LabelReach::beside)) continue;
+    if (add_section_label(section, text, LabelReach::around)) continue;
+    add_section_label(section, section_name(i), LabelReach::around);
   }
+}
+
+bool FramePainter::add_section_label(const FrameSection& section, const std::string& text, LabelReach reach) {
+  constexpr double off = 2.4, height = 4, far = 5;
+  const TextStyle style = type(pt_caption, ink_text, Face::bold, Across::centre, Down::middle);
+  const double width = text_width(text, style) + 0.4;
+  for (const double share : std::array{0.5, 0.38, 0.62, 0.27, 0.73, 0.18, 0.82}) {
+    const SectionPoint at = point_in(section, share);
+    const PicturePlace place = place_on(picture, at.point, at.tangent);
+    Rect box;
+    if (!find_room_for_label(picture, place, width, height, off, taken, box, reach)) continue;
+    const Point2 nearest{std::clamp(place.at.x, box.x, box.right()), std::clamp(place.at.y, box.y, box.bottom())};
+    if (std::hypot(nearest.x - place.at.x, nearest.y - place.at.y) > far)
+      marks.push_back(line_mark(Part::dimension, nearest, place.at, mm_hair, ink_quiet));
+    marks.push_back(text_mark(Part::dimension, box, text, style));
+    return true;
+  }
+  return false;
 }
 
 /// Ticks across the frame, with figures at as many of them as have room beside them along a level line.
@@ -191,7 +262,10 @@ void FramePainter::add_running_marks(double step_m) {
     marks.push_back(line_mark(Part::dimension, {place.at.x + in.x * 0.6, place.at.y + in.y * 0.6},
                               {place.at.x + in.x * 2.2, place.at.y + in.y * 2.2}, mm_line));
     place.outward = in;
-    if (++number % every == 0) label(place, print_length(at, lengths), style, 2.8, LabelReach::beside);
+    const bool is_last = at + step_m > length + 1e-9;
+    if (++number % every != 0 && !is_last) continue;
+    const std::string text = print_length(at, lengths);
+    if (!label(place, text, style, 2.8, LabelReach::beside) && is_last) label(place, text, style, 2.8);
   }
 }
 

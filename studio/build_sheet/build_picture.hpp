@@ -76,6 +76,9 @@ void add_plan(Marks& marks, const BuildSubject& subject, const Rect& room, Units
 /// The distance of running marks: a foot or half a metre.
 constexpr double running_step_m(Units units) { return units == Units::feet ? metres_per_foot : 0.5; }
 
+/// "S1": the section's name on the frame's picture and in the table; a number alone would read as a piece's.
+inline std::string section_name(std::size_t index) { return "S" + std::to_string(index + 1); }
+
 /// "L1": the line's name on the pictures and in the table.
 inline std::string line_name(std::size_t index) { return "L" + std::to_string(index + 1); }
 

@@ -67,6 +67,23 @@ std::string scales_of(const BuildPage& page, Units units) {
   return std::ranges::count(scales, scales.front()) == std::ssize(scales) ? scales.front() : "as stated";
 }
 
+/// The scale in the title block of a page with these lists on it from `first` on, whose pictures are to `scale`: a plan and
+/// stretches of a garland have their own, and how a cluster is turned is shown to none.
+std::string scale_with_lists(const std::string& scale, const Marks& marks, std::size_t first) {
+  constexpr double larger_than_swatch = 2, larger_than_ring = 12;  // mm
+  bool sketch = false;
+  for (std::size_t i = first; i < marks.size(); ++i) {
+    const auto* balloon = std::get_if<BalloonMark>(&marks[i].shape);
+    if (marks[i].part == Part::drawing || (balloon != nullptr && balloon->radius > larger_than_swatch))
+      return "as stated";
+    const auto* path = std::get_if<PathMark>(&marks[i].shape);
+    if (path == nullptr || path->steps.empty()) continue;
+    const auto [least, most] = std::ranges::minmax(path->steps, {}, [](const PathStep& step) { return step.to.y; });
+    sketch = sketch || most.to.y - least.to.y > larger_than_ring;
+  }
+  return scale.empty() && sketch ? "not to scale" : scale;
+}
+
 /// The lists of a subject, measured for each width that they are set in: columns beside or beneath a picture may be wider
 /// than those of a page of lists.
 class BuildLists {
@@ -134,12 +151,15 @@ void add_subject(std::vector<BuildDraft>& drafts, const BuildSubject& subject, b
       add_cluster_picture(draft.page.marks, subject, picture, setting);
       draft.page.scale = picture.scale;
     }
+    const std::size_t first = draft.page.marks.size();
     place = lists.flow_into(page.columns, place, &draft.page.marks);
+    draft.text.scale = scale_with_lists(draft.text.scale, draft.page.marks, first);
   }
   const std::vector<Rect> columns = lists.list_columns(layout);
   while (!lists.is_at_end(place)) {
     BuildDraft& draft = new_draft("");
     const FlowPlace next = lists.flow_into(columns, place, &draft.page.marks);
+    draft.text.scale = scale_with_lists("", draft.page.marks, 0);
     if (next.block == place.block && next.row == place.row) break;
     place = next;
   }

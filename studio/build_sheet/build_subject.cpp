@@ -6,6 +6,7 @@
 
 #include "studio/model/finding_words.hpp"
 #include "studio/takeoff/count.hpp"
+#include "studio/takeoff/placing.hpp"
 
 namespace quadrille {
 namespace {
@@ -72,6 +73,17 @@ std::string BuildSubject::title() const {
   const std::string all = print_names(names);
   constexpr std::size_t longest = 48;  // bytes; more does not go over a page, and all names are beneath
   return all.size() <= longest ? all : names.front() + " (" + std::to_string(names.size()) + " alike)";
+}
+
+std::int64_t containers_on(const BuildSubject& subject, const Support& support) {
+  const PieceCount* counted = subject.pieces.front().count;
+  if (counted == nullptr || !(support.ballast_kg > 0)) return 0;
+  double containers = 0, ballast_kg = 0;
+  for (const SupplyLine& supply : counted->supplies)
+    if (supply.key == ballast_container_key) containers += supply.quantity;
+  for (const Support& other : subject.piece().supports) ballast_kg += other.ballast_kg;
+  constexpr double most = 1000;  // as far as anybody looks at them one by one
+  return std::llround(std::min(most, containers * support.ballast_kg / ballast_kg));
 }
 
 std::vector<LooseGroup> loose_groups(const BuildSubject& subject) {

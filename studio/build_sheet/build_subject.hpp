@@ -47,6 +47,10 @@ struct BuildSubject {
   std::string title() const;
 };
 
+/// How many ballast containers stand on this support of each piece, of those that are counted for the whole of it: shared
+/// by the ballast. 0 where none is counted.
+std::int64_t containers_on(const BuildSubject& subject, const Support& support);
+
 /// Loose balloons that are told as one: the same kind, size and colour at one place along the spine, as a collar's are.
 struct LooseGroup {
   std::string name;                      ///< "c1–c4", or "t1" of a single one

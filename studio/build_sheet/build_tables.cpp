@@ -16,6 +16,7 @@
 #include "studio/paper/piece_key.hpp"
 #include "studio/paper/table_rows.hpp"
 #include "studio/standing/checklist.hpp"
+#include "studio/takeoff/placing.hpp"
 #include "studio/takeoff/print.hpp"
 
 namespace quadrille {
@@ -33,127 +34,6 @@ Row name_row(const BuildPiece& piece, bool numbered, double width) {
               add_ring(marks, Part::key, {at.x + ring_half_width(number), at.y + capital_middle(table_bold)}, number);
             marks.push_back(text_mark(Part::key, {at.x + indent, at.y, at.width - indent, height}, text, table_bold));
           }};
-}
-
-Block sections_block(const BuildSubject& subject, const Setting& setting, double width) {
-  const LengthStyle lengths = lengths_in(setting.units);
-  Block block = table_block(
-      "Frame sections", {{"Section", 11}, {"Length", 16, Across::right}, {"", 1.5}, {"Rod or tube, how it is carried"}},
-      width);
-  for (std::size_t i = 0; i < subject.frame.sections.size(); ++i) {
-    const FrameSection& section = subject.frame.sections[i];
-    const std::string rod = print_tube(section);
-    block.rows.push_back(cells_row({{std::to_string(i + 1), 11, Across::left, Face::bold},
-                                    {print_length(section.length_m, lengths), 16, Across::right},
-                                    {"", 1.5},
-                                    {rod + ", " +
-                                     (section.springs ? "straight; bends when raised"
-                                      : section.bent  ? "bent"
-                                                      : "straight")}},
-                                   width));
-  }
-  const auto count = [&](Joint kind) { return std::ranges::count(subject.frame.joints, kind, &FrameNodeJoint::kind); };
-  if (count(Joint::sleeve) > 0)
-    block.rows.push_back(text_row("Black squares: sleeves or fittings. Push both ends home and tape them.", width));
-  if (count(Joint::hinge) > 0) block.rows.push_back(text_row("Open rings: hinges.", width));
-  return block;
-}
-
-std::string describe(const Support& support, const Setting& setting) {
-  const LengthStyle lengths = lengths_in(setting.units);
-  const MassStyle masses = masses_in(setting.units);
-  if (support.kind == SupportKind::socket) return "socket in the ground";
-  if (support.kind == SupportKind::surface) return "rests on what is there";
-  const std::string width = print_length(support.width_m, lengths), depth = print_length(support.depth_m, lengths);
-  std::string text =
-      "plate " + width + (width == depth ? " square" : " × " + depth) + ", " + print_mass(support.own_mass_kg, masses);
-  if (support.ballast_kg > 0) text += "; ballast " + print_mass(support.ballast_kg, masses);
-  return text;
-}
-
-std::string capital(std::string text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
-  return text;
-}
-
-void add_feet(std::vector<Block>& blocks, const BuildSubject& subject, const Setting& setting, double width) {
-  Block feet = table_block("Feet", {}, width);
-  Block hooks = table_block("Hooks",
-                            {{"Hook", 12},
-                             {"Along the line", 0, Across::right},
-                             {"Up from the floor", 0, Across::right},
-                             {"Right of the first", 0, Across::right}},
-                            width);
-  const LengthStyle lengths = lengths_in(setting.units);
-  const NamedSupport* first = nullptr;
-  for (const NamedSupport& named : subject.supports) {
-    const Support& support = subject.piece().supports[named.support];
-    if (named.is_foot) {
-      feet.rows.push_back(
-          cells_row({{capital(named.name), 18, Across::left, Face::bold}, {describe(support, setting)}}, width));
-      continue;
-    }
-    if (first == nullptr) first = &named;
-    const std::string number = named.name.substr(named.name.find_last_of(' ') + 1);
-    hooks.rows.push_back(cells_row({{"H" + number, 12, Across::left, Face::bold},
-                                    {print_length(named.at_m, lengths), 0, Across::right},
-                                    {print_length(named.place.z(), lengths), 0, Across::right},
-                                    {print_length(named.place.x() - first->place.x(), lengths), 0, Across::right}},
-                                   width));
-  }
-  if (!feet.rows.empty()) blocks.push_back(std::move(feet));
-  if (!hooks.rows.empty()) blocks.push_back(std::move(hooks));
-}
-
-Block tie_points_block(const BuildSubject& subject, const Setting& setting, double width) {
-  const LengthStyle lengths = lengths_in(setting.units);
-  Block block = table_block("Tie points (open circles)",
-                            {{"Where"}, {"Along", 20, Across::right}, {"Up", 20, Across::right}}, width);
-  for (const TiePoint& tie : subject.piece().tie_points)
-    block.rows.push_back(
-        cells_row({{capital(tie.label)},
-                   {print_length(place_along(subject.piece(), tie.point).at_m, lengths), 20, Across::right},
-                   {print_length(tie.point.z(), lengths), 20, Across::right}},
-                  width));
-  return block;
-}
-
-std::string print_degrees(double radians) { return print_fixed(radians * 180 / pi, 0) + "°"; }
-
-/// "The stake stands 1.20 m out in front, 0.40 m to the left of the left foot".
-std::string where_it_stands(const AnchoredLine& line, const LengthStyle lengths) {
-  const std::string from = line.foot.empty() ? "the piece's place" : "the " + line.foot;
-  const std::string way = print_way(line.right_m, line.away_m, lengths);
-  return "The anchor stands " + way + (way == "right there" ? ", at " : ", seen from ") + from + ".";
-}
-
-Block lines_block(const BuildSubject& subject, const Setting& setting, double width) {
-  const LengthStyle lengths = lengths_in(setting.units);
-  Block block = table_block("Securing lines", {}, width);
-  for (std::size_t i = 0; i < subject.lines.size(); ++i) {
-    const AnchoredLine& line = subject.lines[i];
-    const SecuringLine& wanted = subject.placed().lines[line.line];
-    const Cord* cord = find_cord(wanted.cord);
-    const std::string tie = subject.piece().tie_points[line.run.tie_point].label;
-    block.rows.push_back(cells_row(
-        {{line_name(i), 8, Across::left, Face::bold},
-         {capital(tie) + ", to: " + print_anchor(wanted, subject.area(), lengths), 0, Across::left, Face::bold}},
-        width));
-    const std::string text = print_length(line.length_m, lengths) + " long (cut " + print_length(line.cut_m, lengths) +
-                             "), " + print_degrees(line.to_ground_rad) + " to the ground. " +
-                             where_it_stands(line, lengths) + (cord ? " " + std::string(cord->label) + "." : "");
-    block.rows.push_back(cells_row({{"", 8}, {text}}, width));
-    block.rows.back().with_before = true;
-  }
-  for (std::size_t i = 0; i < subject.placed().lines.size(); ++i) {
-    const auto run = run_of(subject.placed().lines[i], subject.placed(), subject.piece(), subject.area());
-    if (!run) block.rows.push_back(text_row("A line cannot be laid: " + run.error, width));
-  }
-  block.rows.push_back(
-      text_row("On the frame's picture: unbroken beside the piece, long dashes to the front, short ones "
-               "to the back. Cross: stake; square: dead weight; diamond: structure.",
-               width, 1.2, ink_quiet));
-  return block;
 }
 
 /// How one finds what the burst balloon was; where several ways are told, `at` says at which pieces.
@@ -181,8 +61,8 @@ Block pieces_block(const BuildSubject& subject, const Setting& setting, double w
   std::string text = print_length(box.width_m(), lengths) + " wide, " + print_length(box.most.z(), lengths) +
                      " high over the floor, " + print_length(box.depth_m(), lengths) + " deep";
   if (const PieceCount* counted = subject.pieces.front().count; counted != nullptr) {
-    if (counted->clusters > 0) text += ", " + std::to_string(counted->clusters) + " clusters";
-    text += ", " + std::to_string(counted->balloons) + " balloons";
+    if (counted->clusters > 0) text += ", " + std::to_string(counted->clusters) + "\u00a0clusters";
+    text += ", " + std::to_string(counted->balloons) + "\u00a0balloons";
   }
   block.rows.push_back(text_row(text + (count > 1 ? " each." : "."), width));
   const std::string& note = subject.placed().note;
@@ -190,31 +70,32 @@ Block pieces_block(const BuildSubject& subject, const Setting& setting, double w
   return block;
 }
 
-std::vector<Block> frame_blocks(const BuildSubject& subject, const Setting& setting, double width) {
-  std::vector<Block> blocks;
-  if (!subject.frame.sections.empty()) blocks.push_back(sections_block(subject, setting, width));
-  add_feet(blocks, subject, setting, width);
-  if (!subject.piece().tie_points.empty()) blocks.push_back(tie_points_block(subject, setting, width));
-  if (!subject.placed().lines.empty()) blocks.push_back(lines_block(subject, setting, width));
-  const Units units = setting.units;
-  if (const double height = plan_height(subject, width, units); height > 0) {
-    Block plan;
-    plan.gap = 6;
-    plan.rows.push_back(
-        picture_row(height, [&subject, units](Marks& marks, const Rect& at) { add_plan(marks, subject, at, units); }));
-    blocks.push_back(std::move(plan));
-  }
-  return blocks;
-}
-
 std::vector<Block> part_blocks(const BuildSubject& subject, const Setting& setting, double width) {
   const PieceCount* counted = subject.pieces.front().count;
   if (counted == nullptr || counted->supplies.empty()) return {};
+  const LengthStyle lengths = lengths_in(setting.units);
   Block block = table_block(subject.pieces.size() > 1 ? "Parts for each" : "Parts", {}, width);
-  for (const SupplyLine& supply : counted->supplies)
-    block.rows.push_back(cells_row({{supply.name.empty() ? supply.key : supply.name},
-                                    {print_quantity(supply, lengths_in(setting.units)), 22, Across::right}},
-                                   width));
+  const auto find = [&](std::string_view key) {
+    const auto found = std::ranges::find(counted->supplies, key, &SupplyLine::key);
+    return found == counted->supplies.end() ? nullptr : &*found;
+  };
+  // The ballast, its containers and what fills them are one thing.
+  const SupplyLine* const containers = find(ballast_container_key);
+  const auto fills = [](const SupplyLine& supply) {
+    return supply.key == "ballast-water" || supply.key == "ballast-sand";
+  };
+  for (const SupplyLine& supply : counted->supplies) {
+    if (containers != nullptr && (supply.key == ballast_key || fills(supply))) continue;
+    std::string name = supply.name.empty() ? supply.key : supply.name;
+    if (&supply == containers) {
+      for (const SupplyLine& filling : counted->supplies)
+        if (fills(filling))
+          name += ", in all filled with " + print_quantity(filling, lengths) +
+                  (filling.unit == "l" ? " of water" : " of sand");
+      if (const SupplyLine* mass = find(ballast_key)) name += " (" + print_quantity(*mass, lengths) + " of ballast)";
+    }
+    block.rows.push_back(cells_row({{name}, {print_quantity(supply, lengths), 22, Across::right}}, width));
+  }
   return {block};
 }
 
@@ -228,7 +109,10 @@ std::vector<Block> caution_blocks(const BuildSubject& subject, double width) {
   for (const Message& message : subject.piece().messages)
     if (message.severity == Severity::warning) say(message.text);
   for (const AnchoringRule& rule : subject.piece().anchoring)
-    if (holds(rule.when, subject.area())) say(rule.text + " " + rule.reason);
+    if (holds(rule.when, subject.area())) {
+      const std::string undrawn = lines_not_drawn(rule, subject.placed(), subject.piece());
+      say(rule.text + " " + rule.reason + (undrawn.empty() ? "" : " " + undrawn));
+    }
   if (block.rows.empty()) return {};
   return {block};
 }
@@ -279,11 +163,11 @@ Block sizes_block(const BuildSubject& subject, const Setting& setting, double wi
   for (const SizerLine& size : subject.sizes) {
     const std::string blown = print_inflated(size.sizer_m, lengths),
                       measures = print_inflated(size.inflated_m, lengths);
-    const std::string both = blown + " become " + measures;
+    const std::string both = measures + " where blown to " + blown;
     if (blown != measures && there.find(both) == std::string::npos) there += (there.empty() ? "" : ", ") + both;
   }
   if (!there.empty())
-    block.rows.push_back(text_row("At the event's temperature " + there + ".", width, 1.2, ink_quiet));
+    block.rows.push_back(text_row("At the event's temperature they measure " + there + ".", width, 1.2, ink_quiet));
   return block;
 }
 

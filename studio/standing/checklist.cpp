@@ -176,11 +176,8 @@ void Checklist::of_piece(const Area& area, const PlacedPiece& placed, const Piec
   piece_ = placed.id;
   for (const AnchoringRule& rule : piece.anchoring) {
     if (!holds(rule.when, area)) continue;
-    // What is to be tied and is drawn nowhere is in no count: whoever packs by the lists has no cord and no anchor for it.
-    const bool undrawn = rule.requirement == Requirement::front_and_back && !has_lines_front_and_back(placed, piece);
-    add(rule.key,
-        rule.text + (undrawn ? " No such lines are drawn, so neither cord nor anchors for them are on the lists." : ""),
-        rule.reason, rule.source);
+    const std::string undrawn = lines_not_drawn(rule, placed, piece);
+    add(rule.key, rule.text + (undrawn.empty() ? "" : " " + undrawn), rule.reason, rule.source);
   }
   lines_of(area, placed, piece);
   const auto answer = std::ranges::find(answers_, placed.id, &PieceStanding::id);
@@ -206,6 +203,12 @@ bool holds(When when, const Area& area) {
       return outdoors && !is_hard(area.site.ground);
   }
   return true;
+}
+
+// What is to be tied and is drawn nowhere is in no count: whoever packs by the lists has no cord and no anchor for it.
+std::string lines_not_drawn(const AnchoringRule& rule, const PlacedPiece& placed, const Piece& piece) {
+  if (rule.requirement != Requirement::front_and_back || has_lines_front_and_back(placed, piece)) return "";
+  return "No such lines are drawn, so neither cord nor anchors for them are on the lists.";
 }
 
 std::vector<ChecklistLine> checklist(const Event& event, const BuiltEvent& built,

@@ -26,6 +26,10 @@ struct ChecklistLine {
 std::vector<ChecklistLine> checklist(const Event& event, const BuiltEvent& built,
                                      const std::vector<PieceStanding>& answers);
 
+/// A sentence for whoever reads a rule that asks for lines to the front and the back where the piece has none of them;
+/// empty otherwise.
+std::string lines_not_drawn(const AnchoringRule& rule, const PlacedPiece& placed, const Piece& piece);
+
 /// True where the condition of a piece type's rule holds in the area.
 bool holds(When when, const Area& area);
 

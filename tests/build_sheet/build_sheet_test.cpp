@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
 #include <map>
 #include <set>
 
@@ -126,7 +127,7 @@ TEST_CASE("lines, feet, warnings and parts are told as they are") {
             "seen from the left foot."));
   CHECK(has(text, "Crown, to the back, to: dead weight, 20.0 kg\n"));
   CHECK(has(text, "A gate post with a long name that somebody gave it, 1.60 m up\n"));
-  CHECK(has(text, "plate 0.40 m square, 6.0 kg; ballast 10.0 kg\n"));
+  CHECK(has(text, "plate 0.40 m square, 6.0 kg; ballast\u00a010.0\u00a0kg\u00a0in\u00a01\u00a0container\n"));
   CHECK(has(text, "At a tightness of 0.80 the packing is forced.\n"));
   CHECK(has(text, "L1"));
   CHECK(has(text, "From above, 1:"));
@@ -220,6 +221,58 @@ TEST_CASE("arrows on the clusters run over no letter, and only where a colour ru
   CHECK(has(text, "To which side the clusters are turned makes no difference, as long as it is the same for all"));
   CHECK_FALSE(has(text, "climb to"));
   CHECK_FALSE(has(text, "Mind the side"));
+}
+
+// Two boxes were drawn on every plate, whatever stands there.
+TEST_CASE("the frame's picture has a block for each container, and the list of feet says how many") {
+  sample::Job job = secured_arch();
+  const EventCount counted = job.count();
+  // 10 kg of ballast on each foot: containers of 10 l of water hold it one each.
+  double containers = 0;
+  for (const SupplyLine& supply : counted.pieces.at(0).supplies)
+    if (supply.key == "ballast-container") containers = supply.quantity;
+  REQUIRE(containers == 2);
+  const auto blocks = [](const std::vector<Page>& pages) {
+    int found = 0;
+    for (const Page& page : pages)
+      for (const Mark& mark : page.marks)
+        if (const auto* path = std::get_if<PathMark>(&mark.shape); path != nullptr && mark.part == Part::drawing)
+          found += path->fill == std::vector{Ink{0.88, 0.88, 0.9, 1}} && path->steps.size() == 5 &&
+                   path->stroke.at(0).width < 0.2;
+    return found;
+  };
+  for (const double each : {10.0, 25.0, 60.0}) {
+    Piece piece = sample::arch(1.2, 19, 0.23);
+    for (Support& support : piece.supports) support.ballast_kg = each;
+    const std::vector<Page> pages = build(with_piece(piece), in_metres());
+    const int on_each = static_cast<int>(std::ceil(each / 10));
+    CHECK(blocks(pages) == 2 * on_each);
+    CHECK(has(all_text(pages), "\u00a0in\u00a0" + std::to_string(on_each) + "\u00a0container"));
+  }
+}
+
+// Sections whose label found no room had none; the last running mark had no figure.
+TEST_CASE("each section is named on the frame's picture with its length, and the last running mark has its figure") {
+  for (const Units units : {Units::feet, Units::metric}) {
+    SheetOptions options;
+    options.units = units;
+    const Piece piece = laid::half_circle(laid::plan_of(PatternKind::spiral, 4, 2), 41);
+    const std::string text = all_text(build(with_piece(piece), options));
+    // 40 chords of a half circle of 1.5 m: 4.71 m.
+    CHECK(has(text, units == Units::feet ? "S1\u200215' 5 1/2\"\n" : "S1\u20024.71 m\n"));
+    CHECK(has(text, units == Units::feet ? "\n15'\n" : "\n4.50 m\n"));
+  }
+}
+
+TEST_CASE("what a rule asks to be tied and no line of the piece does is said to be on no list") {
+  sample::Job job = secured_arch();
+  Piece piece = job.built["p1"]->piece;
+  piece.anchoring = {{Requirement::front_and_back, When::always, "tie", "Tie the crown both ways.", "It tips.", ""}};
+  job.built["p1"] = sample::built(piece);
+  const char* const said = "Tie the crown both ways. It tips. No such lines are drawn, so neither cord nor anchors";
+  CHECK_FALSE(has(all_text(build(job, in_metres())), said));
+  job = with_piece(piece);
+  CHECK(has(all_text(build(job, in_metres())), said));
 }
 
 TEST_CASE("a single plate without lines has no plan: it was drawn as a square as large as the column") {

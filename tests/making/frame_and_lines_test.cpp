@@ -1,6 +1,7 @@
 // Sections, feet, lines, running marks and stretches, by hand.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "studio/making/anchored_line.hpp"
@@ -64,6 +65,71 @@ TEST_CASE("a section is bent where it is carried bent, and springs where it is b
   for (FrameMember& m : frame.members) m.rest = Rest::straight;
   CHECK_FALSE(frame_sections(frame).sections[0].bent);
   CHECK(frame_sections(frame).sections[0].springs);
+}
+
+namespace {
+
+/// One section of `length_m`, straight up for `straight_m` and then an arc of `radius_m` to the right, its nodes 0.1 m apart.
+Frame up_and_over(double straight_m, double radius_m, double length_m) {
+  Frame frame;
+  const int count = static_cast<int>(std::lround(length_m / 0.1));
+  for (int i = 0; i <= count; ++i) {
+    const double at = length_m * i / count, angle = std::max(0.0, at - straight_m) / radius_m;
+    frame.nodes.emplace_back(radius_m * (1 - std::cos(angle)), 0,
+                             std::min(at, straight_m) + radius_m * std::sin(angle));
+  }
+  for (std::uint32_t i = 0; i + 1 < frame.nodes.size(); ++i) frame.members.push_back(member(i, i + 1));
+  return frame;
+}
+
+}  // namespace
+
+// A tube that is straight for 1.1 m and bends over its last 0.4 m was listed as straight: it is hardly longer than its chord.
+TEST_CASE("a bend at the end of a section is told, with its radius and what is straight before it") {
+  for (const double straight : {0.0, 0.3, 0.85, 0.9}) {
+    CAPTURE(straight);
+    const FrameSection up = frame_sections(up_and_over(straight, 1.8, 1.5)).sections.at(0);
+    CHECK(up.bent);
+    CHECK(up.radius_m == doctest::Approx(1.8).epsilon(0.01));
+    CHECK(up.straight_before_m == doctest::Approx(straight).epsilon(0.03));
+    CHECK(up.straight_after_m == 0);
+    // The same from the other end.
+    Frame turned = up_and_over(straight, 1.8, 1.5);
+    std::ranges::reverse(turned.nodes);
+    const FrameSection down = frame_sections(turned).sections.at(0);
+    CHECK(down.straight_after_m == doctest::Approx(straight).epsilon(0.03));
+    CHECK(down.straight_before_m == 0);
+  }
+  // The rise of an arc of length s and radius r is r (1 − cos s/2r), its chord 2r sin s/2r: 0.154 m and 1.457 m.
+  const FrameSection arc = frame_sections(up_and_over(0, 1.8, 1.5)).sections.at(0);
+  CHECK(arc.rise_m == doctest::Approx(1.8 * (1 - std::cos(1.5 / 3.6))).epsilon(0.01));
+  CHECK(arc.chord_m == doctest::Approx(3.6 * std::sin(1.5 / 3.6)).epsilon(0.01));
+  CHECK_FALSE(frame_sections(up_and_over(1.5, 1.8, 1.5)).sections.at(0).bent);
+  // Over 0.2 m it comes aside by no more than 0.2²/(2 · 1.8) = 11 mm: less than a tube gives by itself.
+  CHECK_FALSE(frame_sections(up_and_over(1.3, 1.8, 1.5)).sections.at(0).bent);
+  // Two arcs, the tighter one last: no one radius would make it.
+  Frame two = up_and_over(0, 1.8, 0.8);
+  const Frame more = up_and_over(0, 0.5, 0.6);
+  const Vec3 end = two.nodes.back();
+  for (std::size_t i = 1; i < more.nodes.size(); ++i) {
+    const double a = 0.8 / 1.8, x = more.nodes[i].x(), z = more.nodes[i].z();
+    two.nodes.emplace_back(end.x() + x * std::cos(a) + z * std::sin(a), 0, end.z() - x * std::sin(a) + z * std::cos(a));
+    const auto to = static_cast<std::uint32_t>(two.nodes.size() - 1);
+    two.members.push_back(member(to - 1, to));
+  }
+  CHECK(frame_sections(two).sections.at(0).bent);
+  CHECK(frame_sections(two).sections.at(0).radius_m == 0);
+}
+
+TEST_CASE("a section shorter than what its rod is carried in is cut from that") {
+  Piece piece = gate();
+  const FrameSections frame = frame_sections(piece.frame);
+  // The lintel of 2 m is the longest of that tube.
+  CHECK(stock_length_m(piece, frame, frame.sections[0]) == doctest::Approx(2));
+  piece.supplies.push_back({"rod-aluminium-25mmx1.5mm-2500mm", "Aluminium tube", "piece", 5});
+  CHECK(stock_length_m(piece, frame, frame.sections[0]) == doctest::Approx(2.5));
+  piece.supplies.back().key = "rod-of-a-stranger";
+  CHECK(stock_length_m(piece, frame, frame.sections[0]) == doctest::Approx(2));
 }
 
 TEST_CASE("feet are named from the left") {
