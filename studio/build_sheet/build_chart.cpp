@@ -35,13 +35,19 @@ bool sizes_differ(const ClusterChart& chart) {
   });
 }
 
-/// "1, 5, 9 … 41": the numbers of the clusters that are like the one at `index`.
-std::string print_again(const ClusterChart& chart, std::size_t index) {
+/// After how many clusters colours and turns begin anew, and sizes where they are told with them.
+std::size_t told_repeat(const ClusterChart& chart) { return chart.repeat > 0 ? chart.repeat : chart.colour_repeat; }
+
+/// Sizes have a list of their own where colours and turns repeat and they do not.
+bool has_size_list(const ClusterChart& chart) { return chart.repeat == 0 && chart.colour_repeat > 0; }
+
+/// "5, 9, 13 … 41", "2–41": the numbers of the clusters from the one at `index` on that are like it.
+std::string print_again(const ClusterChart& chart, std::size_t index, std::size_t repeat) {
   std::vector<std::string> numbers;
-  for (std::size_t i = index; i < chart.clusters.size(); i += chart.repeat)
+  for (std::size_t i = index; i < chart.clusters.size(); i += repeat)
     numbers.push_back(std::to_string(chart.clusters[i].number));
-  if (chart.repeat == 1) return numbers.front() + "–" + numbers.back();
   std::string text = numbers.front();
+  if (repeat == 1) return numbers.size() > 1 ? text + "–" + numbers.back() : text;
   for (std::size_t i = 1; i < numbers.size(); ++i) {
     if (numbers.size() > 4 && i == 3) return text + " … " + numbers.back();
     text += ", " + numbers[i];
@@ -49,14 +55,11 @@ std::string print_again(const ClusterChart& chart, std::size_t index) {
   return text;
 }
 
-/// How the cluster at `index` is turned, and those that repeat it.
+/// How the cluster at `index` is turned: the first one to where one looks, the others against the one before.
 std::string print_turns(const ClusterChart& chart, std::size_t index) {
   const ChartCluster& cluster = chart.clusters[index];
-  if (cluster.half_steps) return print_turn(*cluster.half_steps, cluster.balloons.size());
-  const std::string start = "balloon 1 to the " + print_bearing(chart.start_rad);
-  if (chart.repeat == 0) return start;
-  const ChartCluster& again = chart.clusters[index + chart.repeat];
-  return start + ", then " + print_turn(again.half_steps.value_or(0), again.balloons.size());
+  return cluster.half_steps ? print_turn(*cluster.half_steps, cluster.balloons.size())
+                            : "balloon 1 to the " + print_bearing(chart.start_rad);
 }
 
 struct ChartRow {
@@ -65,15 +68,19 @@ struct ChartRow {
 };
 
 struct ChartWidths {
-  double number = 10, letters = 12, swatches = 15, at = 15, size = 0;
+  double number = 10, letters = 12, swatches = 15, at = 0, size = 0;
 };
 
-ChartWidths widths_of(const ClusterChart& chart, bool with_size) {
+ChartWidths widths_of(const ClusterChart& chart, const std::vector<ChartRow>& rows) {
   const auto most = static_cast<double>(most_in_cluster(chart));
   ChartWidths widths;
   widths.letters = 2.75 * most + 1.5, widths.swatches = swatch_step * most + 0.5;
-  if (chart.repeat > 0) widths.number = chart.repeat == 1 ? 13 : 25, widths.at = 0;
+  const TextStyle style = type(pt_body, ink_text, Face::bold);
+  for (const ChartRow& row : rows) widths.number = std::max(widths.number, text_width(row.number, style) + 0.5);
+  const bool with_size = sizes_differ(chart) && !has_size_list(chart);
   if (with_size) widths.size = 13;
+  // Where there is no room for both the running marks tell where a cluster is.
+  if (told_repeat(chart) == 0 && !with_size) widths.at = 15;
   return widths;
 }
 
@@ -108,19 +115,53 @@ Row chart_row(const ChartRow& row, const ChartWidths& widths, double width) {
   return made;
 }
 
-ChartRow row_of(const BuildSubject& subject, const Setting& setting, std::size_t index) {
+ChartRow row_of(const BuildSubject& subject, const Setting& setting, std::size_t index, std::string number) {
   const ClusterChart& chart = subject.chart;
   const ChartCluster& cluster = chart.clusters[index];
   const LengthStyle lengths = lengths_in(setting.units);
   ChartRow row;
-  row.number = chart.repeat > 0 ? print_again(chart, index) : std::to_string(cluster.number);
-  row.letters = letters_of(cluster), row.turn = print_turns(chart, index);
+  row.number = std::move(number), row.letters = letters_of(cluster), row.turn = print_turns(chart, index);
   row.at = print_length(cluster.at_m, lengths);
   const ChartBalloon& first = cluster.balloons.front();
   row.size = print_sizer(subject, first.nominal_in, first.inflated_m, lengths);
   for (const ChartBalloon& balloon : cluster.balloons)
     row.colours.push_back(slot_colour(subject.placed(), balloon.slot, setting.input.palettes));
   return row;
+}
+
+/// The first cluster, which is turned to nothing, by itself; then all there are up to those that are like it.
+std::vector<ChartRow> chart_rows(const BuildSubject& subject, const Setting& setting) {
+  const ClusterChart& chart = subject.chart;
+  const std::size_t repeat = told_repeat(chart), count = chart.clusters.size();
+  std::vector<ChartRow> rows{row_of(subject, setting, 0, std::to_string(chart.clusters[0].number))};
+  for (std::size_t i = 1; i < (repeat > 0 ? repeat + 1 : count); ++i)
+    rows.push_back(row_of(subject, setting, i,
+                          repeat > 0 ? print_again(chart, i, repeat) : std::to_string(chart.clusters[i].number)));
+  return rows;
+}
+
+/// What the balloons of each cluster are blown to, those in a row that are alike together.
+Block size_list(const BuildSubject& subject, const Setting& setting, double width) {
+  const auto& clusters = subject.chart.clusters;
+  Block block = table_block("Sizes of the clusters",
+                            {{"Clusters"}, {"Size", 16, Across::right}, {"Blow to", 18, Across::right}}, width);
+  block.may_split = true;
+  for (std::size_t from = 0; from < clusters.size();) {
+    const ChartBalloon& first = clusters[from].balloons.front();
+    std::size_t to = from;
+    while (to + 1 < clusters.size() && clusters[to + 1].balloons.front().inflated_m == first.inflated_m &&
+           clusters[to + 1].balloons.front().nominal_in == first.nominal_in)
+      ++to;
+    std::string numbers = std::to_string(clusters[from].number);
+    if (to > from) numbers += "–" + std::to_string(clusters[to].number);
+    block.rows.push_back(cells_row(
+        {{numbers, 0, Across::left, Face::bold},
+         {print_nominal(first.nominal_in), 16, Across::right},
+         {print_sizer(subject, first.nominal_in, first.inflated_m, lengths_in(setting.units)), 18, Across::right}},
+        width));
+    from = to + 1;
+  }
+  return block;
 }
 
 /// True where all turns of the chart go to one side.
@@ -154,14 +195,16 @@ std::string climb_sentence(const BuildSubject& subject) {
 }
 
 std::string repeat_sentence(const ClusterChart& chart) {
-  const std::size_t count = chart.clusters.size(), repeat = chart.repeat;
-  if (repeat == 0) return "Nothing repeats in it: all " + std::to_string(count) + " clusters are listed.";
-  if (repeat == 1) return "All " + std::to_string(count) + " clusters are tied and turned alike.";
-  std::string text = "It repeats every " + std::to_string(repeat) + " clusters: 1–" + std::to_string(repeat) +
+  const std::size_t count = chart.clusters.size(), repeat = told_repeat(chart);
+  const std::string sizes = has_size_list(chart) ? " They differ in size: see \"Sizes of the clusters\"." : "";
+  if (repeat == 0) return "Nothing repeats in it: all " + std::to_string(count) + "\u00a0clusters are listed.";
+  if (repeat == 1)
+    return "All " + std::to_string(count) + "\u00a0clusters are of the same colours and turned alike." + sizes;
+  std::string text = "It repeats every " + std::to_string(repeat) + "\u00a0clusters: 1–" + std::to_string(repeat) +
                      ", again " + std::to_string(repeat + 1) + "–" + std::to_string(2 * repeat);
   if (count > 2 * repeat) text += " and so on to " + std::to_string(count);
   if (count % repeat != 0) text += ", where it breaks off after " + std::to_string(count % repeat);
-  return text + ".";
+  return text + "." + sizes;
 }
 
 std::vector<std::string> sentences_of(const BuildSubject& subject) {
@@ -231,80 +274,22 @@ std::string print_sizer(const BuildSubject& subject, double nominal_in, double i
 std::vector<Block> chart_blocks(const BuildSubject& subject, const Setting& setting, double width) {
   const ClusterChart& chart = subject.chart;
   if (!chart.rings) return {};
-  const bool with_size = sizes_differ(chart);
-  const ChartWidths widths = widths_of(chart, with_size);
+  const std::vector<ChartRow> rows = chart_rows(subject, setting);
+  const ChartWidths widths = widths_of(chart, rows);
   Block how = table_block("How the clusters go", {}, width);
   for (const std::string& sentence : sentences_of(subject)) how.rows.push_back(text_row(sentence, width));
   how.rows.push_back(view_row(subject, setting));
-  const ChartRow captions{chart.repeat > 0 ? "Clusters" : "Cluster", "Colours", "Turned", "Along", "Blow to", {}};
+  const ChartRow captions{told_repeat(chart) > 0 ? "Clusters" : "Cluster",
+                          "Colours",
+                          "Turned against the one before",
+                          "Along",
+                          "Blow to",
+                          {}};
   Block table = table_block("Cluster chart", cells_of(captions, widths), width);
-  const std::size_t rows = chart.repeat > 0 ? chart.repeat : chart.clusters.size();
-  for (std::size_t i = 0; i < rows; ++i) table.rows.push_back(chart_row(row_of(subject, setting, i), widths, width));
-  return {how, table};
-}
-
-std::vector<Block> running_mark_blocks(const BuildSubject& subject, const Setting& setting, double width) {
-  const LengthStyle lengths = lengths_in(setting.units);
-  const auto marks = running_marks(subject.piece(), subject.chart, running_step_m(setting.units));
-  if (marks.empty() || !subject.chart.rings) return {};
-  // Two marks side by side: a list of its own length is not worth a page.
-  constexpr double cluster_room = 10, between = 3;
-  const double mark_room = std::max(9.0, text_width(print_length(marks.back().at_m, lengths), table_body) + 0.5);
-  const auto twice = [&](const std::array<std::vector<RowCell>, 2>& halves) {
-    std::vector<RowCell> cells = halves[0];
-    cells.push_back({"", between});
-    cells.insert(cells.end(), halves[1].begin(), halves[1].end());
-    return cells;
-  };
-  const auto cells_of = [&](const std::string& at, const std::string& cluster, const std::string& middle) {
-    return std::vector<RowCell>{{at, mark_room, Across::left, Face::regular},
-                                {cluster, cluster_room, Across::right, Face::bold},
-                                {middle, 0, Across::right}};
-  };
-  const auto captions = cells_of("Along", "Cluster", "Its middle");
-  Block block = table_block("Running marks from " + print_start(subject), {}, width);
-  for (auto* head : {&block.head, &block.head_again})
-    head->insert(head->end() - 1, captions_row(twice({captions, captions}), width));
-  block.may_split = true;
-  for (std::size_t i = 0; i < marks.size(); i += 2) {
-    const auto half = [&](std::size_t index) {
-      if (index >= marks.size()) return cells_of("", "", "");
-      const RunningMark& mark = marks[index];
-      return cells_of(print_length(mark.at_m, lengths), std::to_string(mark.cluster),
-                      print_length(mark.cluster_at_m, lengths));
-    };
-    block.rows.push_back(cells_row(twice({half(i), half(i + 1)}), width));
-  }
-  return {block};
-}
-
-std::vector<Block> loose_blocks(const BuildSubject& subject, const Setting& setting, double width) {
-  if (subject.loose.empty() || !subject.chart.rings) return {};
-  const LengthStyle lengths = lengths_in(setting.units);
-  constexpr double name = 13, colour = 11, blown = 14, along = 15;
-  Block block = table_block("Single balloons",
-                            {{"Name", name},
-                             {"What"},
-                             {"Colour", colour},
-                             {"Blow to", blown, Across::right},
-                             {"Along", along, Across::right}},
-                            width);
-  for (const LooseGroup& group : loose_groups(subject)) {
-    const LooseBalloon& one = *group.all.front();
-    const Balloon& first = subject.piece().balloons[one.balloon];
-    const bool several = group.all.size() > 1, on_top = one.side == "on top";
-    std::string what = std::string(print_role(first.role)) + ", " + print_nominal(first.nominal_in);
-    if (several || !on_top) what += several ? ", one in each crease" : ", " + one.side;
-    // Where the neck of a topper is tied is not where it is: that is past the end of the spine.
-    block.rows.push_back(
-        cells_row({{group.name, name, Across::left, Face::bold},
-                   {what},
-                   {first.slot < 26 ? std::string(1, slot_letter(first.slot)) : "?", colour, Across::left, Face::bold},
-                   {print_sizer(subject, first.nominal_in, first.diameter_m, lengths), blown, Across::right},
-                   {on_top ? "on top" : print_length(one.at_m, lengths), along, Across::right}},
-                  width));
-  }
-  return {block};
+  for (const ChartRow& row : rows) table.rows.push_back(chart_row(row, widths, width));
+  std::vector<Block> blocks{how, table};
+  if (has_size_list(chart)) blocks.push_back(size_list(subject, setting, width));
+  return blocks;
 }
 
 }  // namespace quadrille

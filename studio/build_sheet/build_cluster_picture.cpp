@@ -114,10 +114,10 @@ void add_numbers(Marks& marks, const BuildSubject& subject, const BuildPicture& 
   }
 }
 
-/// How far the piece reaches to the right at a height [m], beyond `x_m` at least.
-double right_of(const Piece& piece, double x_m, double z_m) {
+/// How far the piece reaches to the right within `half_m` of a height [m], beyond `x_m` at least.
+double right_of(const Piece& piece, double x_m, double z_m, double half_m) {
   for (const Balloon& balloon : piece.balloons) {
-    const double off = std::abs(balloon.centre.z() - z_m), radius = balloon.diameter_m / 2;
+    const double off = std::max(0.0, std::abs(balloon.centre.z() - z_m) - half_m), radius = balloon.diameter_m / 2;
     if (off < radius) x_m = std::max(x_m, balloon.centre.x() + std::sqrt(radius * radius - off * off));
   }
   return x_m;
@@ -127,6 +127,7 @@ double right_of(const Piece& piece, double x_m, double z_m) {
 /// a picture of the whole.
 void add_loose_names(Marks& marks, const BuildSubject& subject, const BuildPicture& picture, std::vector<Rect>& taken) {
   const TextStyle style = type(pt_caption, ink_text, Face::bold, Across::centre, Down::middle);
+  constexpr double height = 3.5;
   for (const LooseGroup& group : loose_groups(subject)) {
     const auto balloon_of = [&](const LooseBalloon* one) -> const Balloon& {
       return subject.piece().balloons[one->balloon];
@@ -135,10 +136,11 @@ void add_loose_names(Marks& marks, const BuildSubject& subject, const BuildPictu
     if (balloon->role != Role::topper && balloon->role != Role::collar) continue;
     for (const LooseBalloon* one : group.all)
       if (balloon_of(one).centre.x() > balloon->centre.x()) balloon = &balloon_of(one);
-    const double z = balloon->centre.z(), edge = right_of(subject.piece(), balloon->centre.x(), z);
+    const double z = balloon->centre.z(), half = height / 2 / picture.placement.mm_per_metre;
+    const double edge = right_of(subject.piece(), balloon->centre.x(), z, half);
     const PicturePlace place{picture.placement.on_page(edge, z), {1, 0}};
     Rect box;
-    if (find_room_for_label(picture, place, text_width(group.name, style), 3.5, 0.9, taken, box, LabelReach::aside))
+    if (find_room_for_label(picture, place, text_width(group.name, style), height, 0.9, taken, box, LabelReach::aside))
       add_name(marks, box, group.name, style);
   }
 }

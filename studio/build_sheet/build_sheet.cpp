@@ -32,8 +32,10 @@ void append(std::vector<Block>& blocks, std::vector<Block> more) {
   std::move(more.begin(), more.end(), std::back_inserter(blocks));
 }
 
-/// All lists of a subject for columns of this width [mm]. How many blocks and rows there are does not depend on it.
-std::vector<Block> blocks_of(const BuildSubject& subject, bool alone, const Setting& setting, double width) {
+/// All lists of a subject for columns of this width [mm], then how `mended` are mended: if it is the subject alone, before
+/// its stretches. How many blocks and rows there are does not depend on the width.
+std::vector<Block> blocks_of(const BuildSubject& subject, std::span<const BuildSubject> mended, const Setting& setting,
+                             double width) {
   std::vector<Block> blocks{pieces_block(subject, setting, width)};
   append(blocks, frame_blocks(subject, setting, width));
   append(blocks, caution_blocks(subject, width));
@@ -42,8 +44,9 @@ std::vector<Block> blocks_of(const BuildSubject& subject, bool alone, const Sett
   append(blocks, chart_blocks(subject, setting, width));
   append(blocks, loose_blocks(subject, setting, width));
   append(blocks, running_mark_blocks(subject, setting, width));
-  if (alone) blocks.push_back(mending_block(std::span(&subject, 1), setting.units, width));
+  if (mended.size() == 1) blocks.push_back(mending_block(mended, setting.units, width));
   append(blocks, stretch_blocks(subject, setting, width));
+  if (mended.size() > 1) blocks.push_back(mending_block(mended, setting.units, width));
   return blocks;
 }
 
@@ -88,8 +91,8 @@ std::string scale_with_lists(const std::string& scale, const Marks& marks, std::
 /// than those of a page of lists.
 class BuildLists {
  public:
-  BuildLists(const BuildSubject& subject, bool alone, const Setting& setting)
-      : subject_(subject), alone_(alone), setting_(setting) {}
+  BuildLists(const BuildSubject& subject, std::span<const BuildSubject> mended, const Setting& setting)
+      : subject_(subject), mended_(mended), setting_(setting) {}
 
   FlowPlace flow_into(const std::vector<Rect>& columns, FlowPlace from, Marks* marks) {
     if (columns.empty()) return from;
@@ -119,19 +122,25 @@ class BuildLists {
   const std::vector<Block>& blocks_for(double width) {
     const auto known = made_.find(width);
     return known != made_.end() ? known->second
-                                : made_.emplace(width, blocks_of(subject_, alone_, setting_, width)).first->second;
+                                : made_.emplace(width, blocks_of(subject_, mended_, setting_, width)).first->second;
   }
 
   const BuildSubject& subject_;
-  const bool alone_;
+  std::span<const BuildSubject> mended_;
   const Setting& setting_;
   std::map<double, std::vector<Block>> made_;
 };
 
-void add_subject(std::vector<BuildDraft>& drafts, const BuildSubject& subject, bool alone, const Setting& setting) {
-  BuildLists lists(subject, alone, setting);
+/// Adds the pages of a subject. `mended`: whose mending is told after its lists; left out where that would take a page more,
+/// unless it is the subject's alone. True where it is told.
+bool add_subject(std::vector<BuildDraft>& drafts, const BuildSubject& subject, std::span<const BuildSubject> mended,
+                 const Setting& setting) {
+  BuildLists own(subject, mended.size() == 1 ? mended : std::span<const BuildSubject>(), setting);
   const BuildLayout layout =
-      build_layout(subject, setting, [&](const BuildLayout& candidate) { return lists.pages_with(candidate); });
+      build_layout(subject, setting, [&](const BuildLayout& candidate) { return own.pages_with(candidate); });
+  BuildLists all(subject, mended, setting);
+  const bool told = mended.size() == 1 || (!mended.empty() && all.pages_with(layout) == own.pages_with(layout));
+  BuildLists& lists = told ? all : own;
   const std::string heading = "Build: " + subject.title(), areas = areas_of(subject);
   FlowPlace place;
   const auto new_draft = [&](const std::string& scale) -> BuildDraft& {
@@ -163,6 +172,7 @@ void add_subject(std::vector<BuildDraft>& drafts, const BuildSubject& subject, b
     if (next.block == place.block && next.row == place.row) break;
     place = next;
   }
+  return told;
 }
 
 /// For pages that are about all pieces: the area that was asked for, or all.
@@ -171,13 +181,16 @@ std::string all_areas(const Setting& setting) {
   return setting.options.area && areas.size() == 1 ? areas.front()->name : "All areas";
 }
 
-/// What is told alike of several pieces stands once, after all of them.
+/// What is told alike of several pieces stands once, after all of them; here where it has a page of its own.
 void add_mending(std::vector<BuildDraft>& drafts, const std::vector<BuildSubject>& subjects, const Setting& setting) {
-  if (subjects.size() < 2) return;
   Page page = blank_page(setting.paper, false);
   page.name = "A balloon has burst";
-  const std::vector<Rect> columns = build_columns(content_of(page, setting.input.event));
-  const std::vector<Block> blocks{mending_block(subjects, setting.units, columns.front().width)};
+  const Rect content = content_of(page, setting.input.event);
+  std::vector<Rect> columns = build_columns(content);
+  std::vector<Block> blocks{mending_block(subjects, setting.units, columns.front().width)};
+  blocks.front().may_split = true, blocks.front().head_again.clear();
+  const double height = flow_height(blocks, {}, columns.size(), content.height);
+  for (Rect& column : columns) column.height = height;
   for (FlowPlace place; place.block < blocks.size();) {
     drafts.push_back({page, {"Build: all pieces", all_areas(setting), "", 1, 1}});
     const FlowPlace next = flow(blocks, place, columns, &drafts.back().page.marks);
@@ -187,9 +200,10 @@ void add_mending(std::vector<BuildDraft>& drafts, const std::vector<BuildSubject
 }
 
 void add_gauge(std::vector<BuildDraft>& drafts, const std::vector<BuildSubject>& subjects, const Setting& setting) {
-  std::vector<SizerLine> sizes;
-  for (const BuildSubject& subject : subjects) sizes.insert(sizes.end(), subject.sizes.begin(), subject.sizes.end());
-  for (Page& page : gauge_pages(sizes, setting)) {
+  std::vector<GaugeUse> uses;
+  for (const BuildSubject& subject : subjects)
+    for (const SizerLine& size : subject.sizes) uses.push_back({size, subject.title()});
+  for (Page& page : gauge_pages(uses, setting)) {
     page.scale = 1;
     drafts.push_back({std::move(page), {"Size gauge", all_areas(setting), "1:1", 1, 1}});
   }
@@ -226,8 +240,11 @@ std::vector<Page> build_sheet(const SheetInput& input, const SheetOptions& optio
   std::vector<std::string> left_out;
   const std::vector<BuildSubject> subjects = build_subjects(setting, left_out);
   std::vector<BuildDraft> drafts;
-  for (const BuildSubject& subject : subjects) add_subject(drafts, subject, subjects.size() == 1, setting);
-  add_mending(drafts, subjects, setting);
+  bool told = subjects.empty();
+  for (const BuildSubject& subject : subjects)
+    told = add_subject(drafts, subject,
+                       &subject == &subjects.back() ? std::span(subjects) : std::span<const BuildSubject>(), setting);
+  if (!told) add_mending(drafts, subjects, setting);
   add_gauge(drafts, subjects, setting);
   add_left_out(drafts, left_out, setting);
   std::vector<Page> pages;

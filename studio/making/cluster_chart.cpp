@@ -82,14 +82,19 @@ bool add_turns(ClusterChart& chart, const std::vector<Handful>& handfuls) {
   return true;
 }
 
-bool alike(const ChartCluster& a, const ChartCluster& b) {
-  return a.balloons == b.balloons && (!a.half_steps || !b.half_steps || a.half_steps == b.half_steps);
+bool turned_alike(const ChartCluster& a, const ChartCluster& b) {
+  return !a.half_steps || !b.half_steps || a.half_steps == b.half_steps;
+}
+bool alike(const ChartCluster& a, const ChartCluster& b) { return a.balloons == b.balloons && turned_alike(a, b); }
+bool coloured_alike(const ChartCluster& a, const ChartCluster& b) {
+  return std::ranges::equal(a.balloons, b.balloons, {}, &ChartBalloon::slot, &ChartBalloon::slot) && turned_alike(a, b);
 }
 
-std::size_t repeat_of(const std::vector<ChartCluster>& clusters) {
+std::size_t repeat_of(const std::vector<ChartCluster>& clusters,
+                      bool (*is_like)(const ChartCluster&, const ChartCluster&)) {
   for (std::size_t repeat = 1; 2 * repeat <= clusters.size(); ++repeat) {
     std::size_t i = 0;
-    while (i + repeat < clusters.size() && alike(clusters[i], clusters[i + repeat])) ++i;
+    while (i + repeat < clusters.size() && is_like(clusters[i], clusters[i + repeat])) ++i;
     if (i + repeat == clusters.size()) return repeat;
   }
   return 0;
@@ -132,7 +137,8 @@ ClusterChart cluster_chart(const Piece& piece) {
   if (!chart.rings)
     for (ChartCluster& cluster : chart.clusters) cluster.half_steps.reset();
   if (chart.rings) chart.start_rad = angle_of(*handfuls[0].cluster, *handfuls[0].balloons[0]);
-  chart.repeat = repeat_of(chart.clusters);
+  chart.repeat = repeat_of(chart.clusters, alike);
+  chart.colour_repeat = repeat_of(chart.clusters, coloured_alike);
   chart.mirrored = is_mirrored(handfuls);
   return chart;
 }

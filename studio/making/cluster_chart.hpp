@@ -41,6 +41,7 @@ struct ClusterChart {
   /// After how many clusters balloons and turns begin anew; 0 where they never do twice. The turn of the very first
   /// cluster, which has none, counts as any.
   std::size_t repeat = 0;
+  std::size_t colour_repeat = 0;  ///< the same of colours and turns alone, whatever the sizes
   /// The two legs mirror each other, colours, sizes and places: cluster k from the last is the mirror image of cluster k.
   bool mirrored = false;
 };

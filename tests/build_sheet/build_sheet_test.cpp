@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <set>
@@ -11,6 +12,7 @@
 #include "studio/making/stretches.hpp"
 #include "studio/paint/output.hpp"
 #include "studio/paint/text.hpp"
+#include "tests/build_sheet/build_pages.hpp"
 #include "tests/build_sheet/garlands.hpp"
 #include "tests/making/laid.hpp"
 #include "tests/paint/picture.hpp"
@@ -24,18 +26,6 @@ std::size_t times(const std::string& text, const std::string& part) {
   std::size_t count = 0;
   for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) ++count;
   return count;
-}
-
-/// An arch with lines to stakes, a dead weight and a structure, in a garden.
-sample::Job secured_arch() {
-  return changed([](sample::Job& job, Area& area) {
-    area.site.surroundings = Surroundings::outdoors, area.site.ground = Ground::grass;
-    Structure post;
-    post.id = "s1", post.name = "A gate post with a long name that somebody gave it", post.x_m = 5, post.height_m = 2;
-    area.structures.push_back(post);
-    secure_first(job, area,
-                 {{Severity::warning, "tightness", "At a tightness of 0.80 the packing is forced.", Topic::other}});
-  });
 }
 
 std::vector<HardCase> build_cases() {
@@ -167,114 +157,6 @@ TEST_CASE("each running mark is told with its cluster and where the middle of th
   }
 }
 
-namespace {
-
-/// Boxes of the letters on a page's balloons, and the dark shafts of the arrows over them.
-struct LettersAndArrows {
-  std::vector<Rect> letters;
-  std::vector<PathSteps> arrows;
-};
-
-LettersAndArrows letters_and_arrows(const std::vector<Page>& pages) {
-  LettersAndArrows found;
-  for (const Page& page : pages)
-    for (const Mark& mark : page.marks) {
-      if (const auto* balloon = std::get_if<BalloonMark>(&mark.shape); balloon != nullptr && balloon->letter != 0) {
-        const double half = balloon->radius * balloon->letter_share / 2;
-        found.letters.push_back({balloon->centre.x - half, balloon->centre.y - half, 2 * half, 2 * half});
-      }
-      // A white edge and a dark line on it, over one path of two points: no other mark on the sheet has both.
-      if (const auto* path = std::get_if<PathMark>(&mark.shape))
-        if (path->steps.size() == 2 && path->stroke.size() == 2 && path->stroke[0].ink == Ink{1, 1, 1, 1})
-          found.arrows.push_back(path->steps);
-    }
-  return found;
-}
-
-}  // namespace
-
-// Fat arrows struck out the letters that a helper reads, and two crossed at the crown.
-TEST_CASE("arrows on the clusters run over no letter, and only where a colour runs on aslant") {
-  for (const PatternKind kind : {PatternKind::spiral, PatternKind::zigzag})
-    for (const int hand : {1, -1}) {
-      const PatternPlan plan = laid::plan_of(kind, 4, 2, hand, 3);
-      const auto pages = build(with_piece(laid::half_circle(plan, 31)), in_metres());
-      const LettersAndArrows found = letters_and_arrows(pages);
-      REQUIRE(found.letters.size() > 50);
-      REQUIRE_FALSE(found.arrows.empty());
-      CHECK(has(all_text(pages), "Arrows: how one colour runs on from cluster to cluster\n"));
-      for (const PathSteps& arrow : found.arrows) {
-        CHECK(arrow[1].to.y < arrow[0].to.y + 0.2);  // up
-        for (int i = 0; i <= 100; ++i) {
-          const double x = arrow[0].to.x + (arrow[1].to.x - arrow[0].to.x) * i / 100,
-                       y = arrow[0].to.y + (arrow[1].to.y - arrow[0].to.y) * i / 100;
-          for (const Rect& letter : found.letters)
-            CHECK_FALSE((x > letter.x && x < letter.right() && y > letter.y && y < letter.bottom()));
-        }
-      }
-    }
-  PatternPlan rows = laid::plan_of(PatternKind::rows, 4, 2);
-  rows.rows = *slot_rows("ABAB AAAA BABA BBBB", 4);
-  const auto pages = build(with_piece(laid::half_circle(rows, 32)), in_metres());
-  CHECK(letters_and_arrows(pages).arrows.empty());
-  const std::string text = all_text(pages);
-  CHECK(has(text, "To which side the clusters are turned makes no difference, as long as it is the same for all"));
-  CHECK_FALSE(has(text, "climb to"));
-  CHECK_FALSE(has(text, "Mind the side"));
-}
-
-// Two boxes were drawn on every plate, whatever stands there.
-TEST_CASE("the frame's picture has a block for each container, and the list of feet says how many") {
-  sample::Job job = secured_arch();
-  const EventCount counted = job.count();
-  // 10 kg of ballast on each foot: containers of 10 l of water hold it one each.
-  double containers = 0;
-  for (const SupplyLine& supply : counted.pieces.at(0).supplies)
-    if (supply.key == "ballast-container") containers = supply.quantity;
-  REQUIRE(containers == 2);
-  const auto blocks = [](const std::vector<Page>& pages) {
-    int found = 0;
-    for (const Page& page : pages)
-      for (const Mark& mark : page.marks)
-        if (const auto* path = std::get_if<PathMark>(&mark.shape); path != nullptr && mark.part == Part::drawing)
-          found += path->fill == std::vector{Ink{0.88, 0.88, 0.9, 1}} && path->steps.size() == 5 &&
-                   path->stroke.at(0).width < 0.2;
-    return found;
-  };
-  for (const double each : {10.0, 25.0, 60.0}) {
-    Piece piece = sample::arch(1.2, 19, 0.23);
-    for (Support& support : piece.supports) support.ballast_kg = each;
-    const std::vector<Page> pages = build(with_piece(piece), in_metres());
-    const int on_each = static_cast<int>(std::ceil(each / 10));
-    CHECK(blocks(pages) == 2 * on_each);
-    CHECK(has(all_text(pages), "\u00a0in\u00a0" + std::to_string(on_each) + "\u00a0container"));
-  }
-}
-
-// Sections whose label found no room had none; the last running mark had no figure.
-TEST_CASE("each section is named on the frame's picture with its length, and the last running mark has its figure") {
-  for (const Units units : {Units::feet, Units::metric}) {
-    SheetOptions options;
-    options.units = units;
-    const Piece piece = laid::half_circle(laid::plan_of(PatternKind::spiral, 4, 2), 41);
-    const std::string text = all_text(build(with_piece(piece), options));
-    // 40 chords of a half circle of 1.5 m: 4.71 m.
-    CHECK(has(text, units == Units::feet ? "S1\u200215' 5 1/2\"\n" : "S1\u20024.71 m\n"));
-    CHECK(has(text, units == Units::feet ? "\n15'\n" : "\n4.50 m\n"));
-  }
-}
-
-TEST_CASE("what a rule asks to be tied and no line of the piece does is said to be on no list") {
-  sample::Job job = secured_arch();
-  Piece piece = job.built["p1"]->piece;
-  piece.anchoring = {{Requirement::front_and_back, When::always, "tie", "Tie the crown both ways.", "It tips.", ""}};
-  job.built["p1"] = sample::built(piece);
-  const char* const said = "Tie the crown both ways. It tips. No such lines are drawn, so neither cord nor anchors";
-  CHECK_FALSE(has(all_text(build(job, in_metres())), said));
-  job = with_piece(piece);
-  CHECK(has(all_text(build(job, in_metres())), said));
-}
-
 TEST_CASE("a single plate without lines has no plan: it was drawn as a square as large as the column") {
   CHECK_FALSE(has(all_text(build(columns(3), in_metres())), "From above"));
   CHECK(has(all_text(build(sample::one_arch(), in_metres())), "From above"));
@@ -285,7 +167,7 @@ TEST_CASE("captions over a table are never bold, whatever the cells beneath them
     for (const Page& page : build(job, in_metres()))
       for (const Mark& mark : page.marks)
         if (const auto* text = std::get_if<TextMark>(&mark.shape))
-          if (text->text == "Clusters" || text->text == "Colours" || text->text == "Turned")
+          if (text->text == "Clusters" || text->text == "Colours" || text->text.starts_with("Turned"))
             CHECK(text->style.face == Face::regular);
 }
 
@@ -313,16 +195,48 @@ TEST_CASE("lists had uneven gaps: rows were measured for a narrower column than 
     }
 }
 
-TEST_CASE("how a burst balloon is mended is told once, and for each way with its pieces") {
+TEST_CASE("how a burst balloon is mended is told once, and how it is found in each way that the sheets have") {
   CHECK(times(all_text(build(columns(3), in_metres())), "A balloon has burst\n") == 1);
   sample::Job job = columns(4, [](sample::Job&, PlacedPiece& p) { p.colours[1].colour = "ink"; });
   std::string text = all_text(build(job, in_metres()));
-  CHECK(times(text, "A balloon has burst\n") == 1);
+  CHECK(times(text, "A balloon has burst, in any piece\n") == 1);
   CHECK(times(text, "Pocket every scrap") == 1);
-  CHECK_FALSE(has(text, "\nAt "));
+  CHECK(has(text, "\nFind the number of the balloon's cluster"));
+  CHECK_FALSE(has(text, "Where the piece's sheet"));
   job = columns(4, [](sample::Job& j, PlacedPiece&) { j.built["c3"] = sample::built(garland()); });
   text = all_text(build(job, in_metres()));
-  CHECK(times(text, "A balloon has burst\n") == 1);
-  CHECK(has(text, "\nAt Aisle 1, 2, 4: find the number of its cluster"));
-  CHECK(has(text, "\nAt Aisle 3: find its stretch by measuring along the line from the left end"));
+  CHECK(times(text, "A balloon has burst, in any piece\n") == 1);
+  CHECK(has(text, "\nWhere the piece's sheet has a cluster chart, find the number of the balloon's cluster"));
+  CHECK(has(text,
+            "\nWhere the piece's sheet goes stretch by stretch, find the balloon's stretch by measuring along the "
+            "line from the end that the sheet names"));
+}
+
+// It took a page that was two thirds empty, all in its left column.
+TEST_CASE("how a burst balloon is mended stands after the last piece's lists, or in even columns of its own page") {
+  int after_lists = 0, own_page = 0;
+  for (Paper paper : {Paper::a4, Paper::letter, Paper::a3, Paper::tabloid})
+    for (const double length : {3.0, 4.0, 5.0, 6.0, 8.0, 14.0}) {
+      SheetOptions options = in_metres();
+      options.paper = paper;
+      sample::Job job = columns(4);
+      job.built["c4"] = sample::built(garland(length));
+      for (const Page& page : build(job, options)) {
+        check_page(page);
+        if (!has(all_text({page}), "A balloon has burst, in any piece\n")) continue;
+        after_lists += page.name != "A balloon has burst" ? 1 : 0;
+        if (page.name != "A balloon has burst") continue;
+        ++own_page;
+        std::map<double, double> ends;  // of the steps, by their left edge
+        for (const Mark& mark : page.marks)
+          if (const auto* text = std::get_if<TextMark>(&mark.shape); text && mark.part == Part::key)
+            if (text->style.face == Face::regular) ends[text->box.x] = std::max(ends[text->box.x], text->box.bottom());
+        REQUIRE(ends.size() >= 2);
+        const auto [least, most] = std::ranges::minmax_element(ends, {}, [](const auto& end) { return end.second; });
+        CHECK(most->second - least->second < 40);
+      }
+    }
+  CHECK(after_lists > 0);
+  CHECK(own_page > 0);
+  CHECK(after_lists + own_page == 24);
 }

@@ -1,19 +1,11 @@
-// Garlands for the tests of this folder, and their sheets.
+// Garlands for the tests of this folder.
 #pragma once
 
 #include <cmath>
-#include <utility>
-#include <vector>
 
-#include "studio/build_sheet/build_sheet.hpp"
-#include "tests/paper/sheets.hpp"
+#include "sdk/built.hpp"
 
 namespace quadrille {
-
-inline std::vector<Page> build(const sample::Job& job, const SheetOptions& options = {}) {
-  const EventCount count = job.count();
-  return build_sheet({job.event, job.built, count, job.palettes}, options);
-}
 
 /// A garland along 3 m: clusters of four unlike balloons, and fillers, by a formula.
 inline Piece garland(double length_m = 3) {
@@ -41,15 +33,6 @@ inline Piece garland(double length_m = 3) {
   }
   piece.tie_points = {{0, TiePurpose::side, piece.frame.nodes[0], "first end"}};
   return piece;
-}
-
-inline sample::Job with_piece(Piece piece) {
-  return changed([&](sample::Job& job, Area& area) {
-    area.pieces[0].edit([](PlacedPiece& placed) {
-      placed.colours = {{"studio", "lagoon"}, {"studio", "brass"}, {"studio", "chalk"}, {"studio", "ink"}};
-    });
-    job.built["p1"] = sample::built(std::move(piece));
-  });
 }
 
 }  // namespace quadrille

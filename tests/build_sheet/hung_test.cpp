@@ -4,6 +4,7 @@
 #include <set>
 #include <string>
 
+#include "tests/build_sheet/build_pages.hpp"
 #include "tests/build_sheet/garlands.hpp"
 #include "tests/paper/page_checks.hpp"
 

@@ -10,6 +10,7 @@
 
 #include "sdk/units.hpp"
 #include "studio/paint/text.hpp"
+#include "tests/build_sheet/build_pages.hpp"
 #include "tests/build_sheet/garlands.hpp"
 #include "tests/paper/page_checks.hpp"
 

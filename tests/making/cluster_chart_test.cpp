@@ -78,6 +78,13 @@ TEST_CASE("the repeat is the shortest one") {
   piece.balloons[40].slot = 5;
   CHECK(cluster_chart(piece).repeat == 0);
   CHECK(letters_of(cluster_chart(piece).clusters[10]) == "FBAB");
+  CHECK(cluster_chart(piece).colour_repeat == 0);
+  // One cluster of another size, and only colours and turns repeat.
+  piece = pole(plan_of(PatternKind::spiral, 4, 2), 20);
+  for (Balloon& balloon : piece.balloons)
+    if (balloon.cluster == 11) balloon.diameter_m += 0.02;
+  CHECK(cluster_chart(piece).repeat == 0);
+  CHECK(cluster_chart(piece).colour_repeat == 1);
 }
 
 TEST_CASE("clusters of unlike balloons are no rings and bear no turns") {

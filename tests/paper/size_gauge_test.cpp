@@ -3,6 +3,9 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <cmath>
+
 #include "studio/paint/output.hpp"
 #include "studio/paper/page_frame.hpp"
 #include "tests/paint/picture.hpp"
@@ -21,7 +24,9 @@ std::vector<Page> gauge(std::vector<SizerLine> sizes, Paper paper) {
   const SheetInput input{job.event, job.built, count, job.palettes};
   const SheetOptions options;
   const Setting setting{input, options, Units::metric, paper};
-  return gauge_pages(sizes, setting);
+  std::vector<GaugeUse> uses;
+  for (const SizerLine& size : sizes) uses.push_back({size, "Arch"});
+  return gauge_pages(uses, setting);
 }
 
 SizerLine size(double nominal_in, double sizer_m) { return {nominal_in, sizer_m, sizer_m, pi * sizer_m, 1}; }
@@ -74,7 +79,7 @@ TEST_CASE("a circle of the gauge measures what it says, to 0.2 mm, on every pape
       if (const Rect r = bounds(mark); mark.part == Part::drawing && r.width > 120) circle = r;
     const double across = dark_in_row(picture, circle.middle().y).length() - pen;
     CHECK(std::abs(across - 127) < 0.2);
-    // Off the vertical through its middle, where the label stands: 40 mm aside the chord is 2 √(63.5² − 40²) = 98.6 mm.
+    // Off the vertical through its middle, past the label: 40 mm aside the chord is 2 √(63.5² − 40²) = 98.6 mm.
     const double chord = dark_in_column(picture, circle.middle().x + 40, circle.y - 1, circle.bottom() + 1).length();
     CHECK(std::abs(chord - pen * 63.5 / 49.3 - 98.64) < 0.2);
   }
@@ -100,12 +105,13 @@ TEST_CASE("a quarter of a circle has the radius it says, and the mark of 100 mm 
   CHECK(std::abs(mark.length() - 0.18 - 100) < 0.2);
 }
 
-TEST_CASE("each size is on the gauge once, as a circle, a quarter or a piece by what the paper allows") {
+TEST_CASE("each size is on the gauge once, as a quarter, a part or a circle by what the paper allows") {
   const std::vector<SizerLine> sizes{size(36, 0.9), size(16, 0.34), size(11, 0.28), size(11, 0.28), size(5, 0.12)};
   const auto a4 = gauge(sizes, Paper::a4);
-  CHECK(a4.size() == 2);  // the piece over the quarters, then the circle
+  // The small ones had a page of their own, and a whole circle each.
+  CHECK(a4.size() == 1);
   const std::string text = all_text(a4);
-  for (const char* label : {"16 in blown to 34.0 cm\n", "11 in blown to 28.0 cm\n", "5 in blown to 12.0 cm\n"}) {
+  for (const char* label : {"16 in blown to 34.0 cm", "11 in blown to 28.0 cm\n", "5 in blown to 12.0 cm\n"}) {
     CHECK(has(text, label));
     CHECK(text.find(label) == text.rfind(label));
   }
@@ -114,49 +120,71 @@ TEST_CASE("each size is on the gauge once, as a circle, a quarter or a piece by 
   CHECK(gauge({}, Paper::a4).empty());
 }
 
-TEST_CASE(
-    "the gauge had a curve and a label for each millimetre, across one another: one curve is for what no hand tells "
-    "apart") {
-  const auto pages = gauge({size(11, 0.229), size(11, 0.23), size(11, 0.24), size(12, 0.2405)}, Paper::a4);
+TEST_CASE("the gauge says which pieces use a curve") {
+  const sample::Job job = sample::one_arch();
+  const EventCount count = job.count();
+  const SheetInput input{job.event, job.built, count, job.palettes};
+  const SheetOptions options;
+  const Setting setting{input, options, Units::metric, Paper::a4};
+  const std::string text = all_text(gauge_pages(
+      {{size(11, 0.28), "Arch"}, {size(11, 0.279), "Column"}, {size(9, 0.24), "Garland"}, {size(11, 0.28), "Arch"}},
+      setting));
+  CHECK(has(text, "27.9–28.0 cm\nArch; Column\n24.0 cm\nGarland\n"));
+}
+
+TEST_CASE("one curve is for what nobody tells apart on a sizer, in the middle of those that share it") {
+  const auto pages = gauge({size(11, 0.2275), size(11, 0.23), size(11, 0.24), size(12, 0.2405)}, Paper::a4);
   const std::string text = all_text(pages);
-  CHECK(has(text, "11 in blown to 22.9 to 23.0 cm\n"));
-  CHECK(has(text, "11 in, 12 in blown to 24.0 to 24.1 cm\n"));
+  CHECK(has(text, "11 in blown to 22.8–23.0 cm\n"));
+  CHECK(has(text, "11 in, 12 in blown to 24.0–24.1 cm\n"));
   std::vector<double> radii;
   for (const Mark& mark : pages.at(0).marks)
     if (const Rect r = bounds(mark); mark.part == Part::drawing && r.width > 100 && r.height > 100)
       radii.push_back(r.width);
-  // In the middle of those that share it.
   REQUIRE(radii.size() == 2);
   CHECK(std::abs(std::max(radii[0], radii[1]) - 240.25 / 2) < 0.2);
-  CHECK(std::abs(std::min(radii[0], radii[1]) - 229.5 / 2) < 0.2);
+  CHECK(std::abs(std::min(radii[0], radii[1]) - 228.75 / 2) < 0.2);
 }
 
-TEST_CASE("two sizes that hardly differ had labels across both curves: one did not see which was whose") {
-  for (const double larger : {0.1, 0.23}) {
-    const auto pages = gauge({size(11, larger), size(11, larger - 0.003)}, Paper::a4);
+// Labels lay on their curves and blanked them for centimetres, at places that one had to look for.
+TEST_CASE("a quarter's label ends at its foot, and no label lies on a curve or a leader") {
+  std::vector<SizerLine> sizes;
+  for (const double diameter : {0.27, 0.266, 0.262, 0.25, 0.245, 0.241, 0.23, 0.2, 0.13, 0.1})
+    sizes.push_back(size(11, diameter));
+  for (const Paper paper : {Paper::a4, Paper::letter}) {
+    const auto pages = gauge(sizes, paper);
     REQUIRE(pages.size() == 1);
-    std::vector<Rect> labels;
-    Point2 centre;
+    Point2 corner;
+    std::vector<double> radii;
+    std::vector<Rect> labels, leaders;
     for (const Mark& mark : pages[0].marks) {
-      if (const auto* text = std::get_if<TextMark>(&mark.shape); text && has(text->text, "blown to"))
-        labels.push_back(text->box);
       const Rect r = bounds(mark);
-      // The middle of the circles; of quarters the corner, where the two legs meet.
-      if (mark.part == Part::drawing && larger < 0.2 && r.width > 90) centre = r.middle();
-      if (mark.part == Part::drawing && larger > 0.2 && r.height == 0 && r.width > 90) centre = {r.x, r.y};
+      if (mark.part != Part::drawing) continue;
+      if (const auto* text = std::get_if<TextMark>(&mark.shape)) {
+        labels.push_back(text->box);
+      } else if (r.height == 0) {
+        corner = {r.x, r.y};
+      } else if (r.width == 0) {
+        leaders.push_back(r);
+      } else {
+        radii.push_back(r.width);
+      }
     }
-    REQUIRE(labels.size() == 2);
-    // The larger stands outside both, the smaller inside.
-    const auto reach = [&](const Rect& box, bool least) {
-      double found = least ? 1e9 : 0;
-      for (int i = 0; i <= 100; ++i)
-        for (const double y : {box.y, box.bottom()}) {
-          const double d = std::hypot(box.x + box.width * i / 100 - centre.x, y - centre.y);
-          found = least ? std::min(found, d) : std::max(found, d);
-        }
-      return found;
-    };
-    CHECK(std::max(reach(labels[0], true), reach(labels[1], true)) > larger / 2 * 1000);
-    CHECK(std::min(reach(labels[0], false), reach(labels[1], false)) < (larger - 0.003) / 2 * 1000);
+    REQUIRE(radii.size() == sizes.size());
+    for (const Rect& label : labels) {
+      for (const double radius : radii) {
+        const double x = std::max(0.0, label.x - corner.x), y = corner.y - label.bottom();  // its nearest corner
+        const double far = std::hypot(label.right() - corner.x, corner.y - label.y);
+        CHECK_FALSE((y > 0 && std::hypot(x, y) < radius && radius < far));
+      }
+      for (const Rect& leader : leaders)
+        CHECK_FALSE((label.x < leader.x && leader.x < label.right() && leader.y < label.bottom() &&
+                     label.y < leader.bottom() && leader.y >= corner.y - 0.01));
+    }
+    // Each curve has a label that ends a millimetre before its foot.
+    for (const double radius : radii)
+      CHECK(std::ranges::count_if(labels, [&](const Rect& label) {
+              return std::abs(label.right() + 1 - corner.x - radius) < 0.05;
+            }) == 1);
   }
 }
