@@ -35,7 +35,7 @@ void append(std::vector<Block>& blocks, std::vector<Block> more) {
 /// All lists of a subject for columns of this width [mm], then how `mended` are mended: if it is the subject alone, before
 /// its stretches. How many blocks and rows there are does not depend on the width.
 std::vector<Block> blocks_of(const BuildSubject& subject, std::span<const BuildSubject> mended, const Setting& setting,
-                             double width) {
+                             double pile_height, double width) {
   std::vector<Block> blocks{pieces_block(subject, setting, width)};
   append(blocks, frame_blocks(subject, setting, width));
   append(blocks, caution_blocks(subject, width));
@@ -45,7 +45,7 @@ std::vector<Block> blocks_of(const BuildSubject& subject, std::span<const BuildS
   append(blocks, loose_blocks(subject, setting, width));
   append(blocks, running_mark_blocks(subject, setting, width));
   if (mended.size() == 1) blocks.push_back(mending_block(mended, setting.units, width));
-  append(blocks, stretch_blocks(subject, setting, width));
+  append(blocks, stretch_blocks(subject, setting, width, pile_height));
   if (mended.size() > 1) blocks.push_back(mending_block(mended, setting.units, width));
   return blocks;
 }
@@ -91,8 +91,9 @@ std::string scale_with_lists(const std::string& scale, const Marks& marks, std::
 /// than those of a page of lists.
 class BuildLists {
  public:
-  BuildLists(const BuildSubject& subject, std::span<const BuildSubject> mended, const Setting& setting)
-      : subject_(subject), mended_(mended), setting_(setting) {}
+  BuildLists(const BuildSubject& subject, std::span<const BuildSubject> mended, const Setting& setting,
+             double pile_height)
+      : subject_(subject), mended_(mended), setting_(setting), pile_height_(pile_height) {}
 
   FlowPlace flow_into(const std::vector<Rect>& columns, FlowPlace from, Marks* marks) {
     if (columns.empty()) return from;
@@ -121,13 +122,15 @@ class BuildLists {
  private:
   const std::vector<Block>& blocks_for(double width) {
     const auto known = made_.find(width);
-    return known != made_.end() ? known->second
-                                : made_.emplace(width, blocks_of(subject_, mended_, setting_, width)).first->second;
+    return known != made_.end()
+               ? known->second
+               : made_.emplace(width, blocks_of(subject_, mended_, setting_, pile_height_, width)).first->second;
   }
 
   const BuildSubject& subject_;
   std::span<const BuildSubject> mended_;
   const Setting& setting_;
+  const double pile_height_;
   std::map<double, std::vector<Block>> made_;
 };
 
@@ -135,11 +138,15 @@ class BuildLists {
 /// unless it is the subject's alone. True where it is told.
 bool add_subject(std::vector<BuildDraft>& drafts, const BuildSubject& subject, std::span<const BuildSubject> mended,
                  const Setting& setting) {
-  BuildLists own(subject, mended.size() == 1 ? mended : std::span<const BuildSubject>(), setting);
+  const auto own_mended = mended.size() == 1 ? mended : std::span<const BuildSubject>();
+  BuildLists usual(subject, own_mended, setting, usual_pile), high(subject, own_mended, setting, high_pile);
   const BuildLayout layout =
-      build_layout(subject, setting, [&](const BuildLayout& candidate) { return own.pages_with(candidate); });
-  BuildLists all(subject, mended, setting);
-  const bool told = mended.size() == 1 || (!mended.empty() && all.pages_with(layout) == own.pages_with(layout));
+      build_layout(subject, setting, [&](const BuildLayout& candidate) { return usual.pages_with(candidate); });
+  const std::size_t pages = usual.pages_with(layout);
+  const bool is_high = high.pages_with(layout) <= pages;
+  BuildLists& own = is_high ? high : usual;
+  BuildLists all(subject, mended, setting, is_high ? high_pile : usual_pile);
+  const bool told = mended.size() == 1 || (!mended.empty() && all.pages_with(layout) == pages);
   BuildLists& lists = told ? all : own;
   const std::string heading = "Build: " + subject.title(), areas = areas_of(subject);
   FlowPlace place;

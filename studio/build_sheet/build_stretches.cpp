@@ -20,9 +20,9 @@ namespace {
 using Piles = std::vector<StraightPile>;
 
 /// Of all piles of a garland: the largest scale at which each goes into the narrowest column with room for names beside
-/// it, and is no higher than leaves room for its lists.
-double scale_of(const Piles& piles) {
-  constexpr double names_m = 18, highest = 42;  // mm
+/// it, and is no higher than `highest` [mm].
+double scale_of(const Piles& piles, double highest) {
+  constexpr double names_mm = 18;  // mm
   double wide_m = 0.02, high_m = 0.02;
   for (const StraightPile& pile : piles) {
     double left = pile.from_m, right = pile.to_m, top = 0, bottom = 0;
@@ -35,7 +35,7 @@ double scale_of(const Piles& piles) {
   double scale = 6;
   for (const double wanted : {6.0, 8.0, 10.0, 12.0, 14.0, 16.0, 18.0, 20.0, 25.0, 30.0, 40.0, 50.0}) {
     scale = wanted;
-    if (wide_m * 1000 / scale <= build_column - names_m && high_m * 1000 / scale <= highest) break;
+    if (wide_m * 1000 / scale <= build_column - names_mm && high_m * 1000 / scale <= highest) break;
   }
   return scale;
 }
@@ -43,6 +43,12 @@ double scale_of(const Piles& piles) {
 /// "16 in D*": nominal size, colour, and a star for an accent.
 std::string describe(const Balloon& balloon) {
   return print_nominal(balloon.nominal_in) + " " + letter_of(balloon.slot) + (balloon.role == Role::accent ? "*" : "");
+}
+
+/// With blanks at which no line ends.
+std::string unbroken(std::string text) {
+  for (std::size_t at = text.find(' '); at != std::string::npos; at = text.find(' ', at)) text.replace(at, 1, "\u00a0");
+  return text;
 }
 
 /// A line of a list: what stands at its left, and what of it.
@@ -58,7 +64,7 @@ ListLine cluster_line(const BuildSubject& subject, const StraightPile& pile, con
         pile.balloons, [&](const StraightBalloon& one) { return one.balloon == i && one.name == name; });
     if (here == pile.balloons.end()) continue;
     std::string& text = here->seen ? seen : hidden;
-    text += (text.empty() ? "" : ", ") + describe(subject.piece().balloons[i]);
+    text += (text.empty() ? "" : ", ") + unbroken(describe(subject.piece().balloons[i]));
   }
   if (!hidden.empty()) seen += (seen.empty() ? "behind " : "; behind ") + hidden;
   return {name, seen};
@@ -75,12 +81,6 @@ std::string print_names_of(char initial, const std::vector<int>& numbers) {
     if (to > from) text += "–" + std::string(1, initial) + std::to_string(numbers[to]);
     from = to + 1;
   }
-  return text;
-}
-
-/// With blanks at which no line ends.
-std::string unbroken(std::string text) {
-  for (std::size_t at = text.find(' '); at != std::string::npos; at = text.find(' ', at)) text.replace(at, 1, "\u00a0");
   return text;
 }
 
@@ -140,8 +140,8 @@ std::vector<Row> list_rows(const BuildSubject& subject, const MakingStretch& str
     std::ranges::move(second, std::back_inserter(first));
     return first;
   }
-  const double half = (width - gap) / 2;
-  if (beside) first = rows_of(clusters, half), second = rows_of(fillers, half);
+  constexpr double share = 0.55;  // of the clusters, whose lines are the longer ones
+  if (beside) first = rows_of(clusters, (width - gap) * share), second = rows_of(fillers, (width - gap) * (1 - share));
   const double high = height_of(first);
   const auto draw = [=](Marks& marks, const Rect& at) {
     const auto run = [&](const std::vector<Row>& rows, double x, double y, double wide) {
@@ -150,9 +150,12 @@ std::vector<Row> list_rows(const BuildSubject& subject, const MakingStretch& str
         y += row.height;
       }
     };
-    const double wide = beside ? (at.width - gap) / 2 : at.width;
-    run(first, at.x, at.y, wide);
-    run(second, beside ? at.x + wide + gap : at.x, beside ? at.y : at.y + high, wide);
+    const double left = beside ? (at.width - gap) * share : at.width;
+    run(first, at.x, at.y, left);
+    if (beside)
+      run(second, at.x + left + gap, at.y, at.width - gap - left);
+    else
+      run(second, at.x, at.y + high, at.width);
   };
   return {{beside ? std::max(high, height_of(second)) : high + height_of(second), draw}};
 }
@@ -210,12 +213,13 @@ Block how_block(const BuildSubject& subject, double scale, double width) {
 
 }  // namespace
 
-std::vector<Block> stretch_blocks(const BuildSubject& subject, const Setting& setting, double width) {
+std::vector<Block> stretch_blocks(const BuildSubject& subject, const Setting& setting, double width,
+                                  double pile_height) {
   if (subject.chart.rings || (subject.chart.clusters.empty() && subject.loose.empty())) return {};
   const std::vector<MakingStretch> stretches =
       stretches_of(subject.piece(), subject.chart, subject.loose, running_step_m(setting.units));
   const Piles piles = straight_piles(subject, stretches);
-  const double scale = scale_of(piles);
+  const double scale = scale_of(piles, pile_height);
   Block block = table_block("Stretch by stretch", {}, width);
   block.head_again.clear();  // each stretch has a heading of its own
   for (std::size_t s = 0; s < stretches.size(); ++s) {
