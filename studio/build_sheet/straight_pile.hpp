@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "studio/build_sheet/build_subject.hpp"
+#include "studio/build_sheet/pile_names.hpp"
 #include "studio/paint/display_list.hpp"
 
 namespace quadrille {
@@ -26,16 +27,6 @@ struct StraightPile {
 };
 
 std::vector<StraightPile> straight_piles(const BuildSubject& subject, const std::vector<MakingStretch>& stretches);
-
-/// A name on its balloon, or beside the pile with a leader to it.
-struct PileName {
-  Rect box;
-  std::string text;  ///< "#5 B", "f3 A", "#6 D*" for an accent
-  Ink ink;
-  std::size_t balloon = 0;  ///< in StraightPile::balloons
-  bool beside = false;
-  Point2 from, to;  ///< of the leader: on the balloon, at the box
-};
 
 /// A pile as it is drawn, in millimetres from its upper left corner; `width` is the room that it may take.
 struct PilePicture {
