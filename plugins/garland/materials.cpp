@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string>
 
 #include "sdk/dressing.hpp"
 
@@ -40,29 +41,54 @@ void add_supplies(Piece& piece, const Request& request, const Curve& line, doubl
       request.backing == Backing::strip ? 0 : length * line_slack);
   add("hook", "Hook on a wall", "piece",
       request.backing == Backing::hooks ? static_cast<double>(piece.supports.size()) : 0);
-  add("cable-tie", "Tie to the arch frame", "piece",
+  add("cable-tie", "Cable tie to what carries it", "piece",
       request.backing == Backing::frame ? static_cast<double>(piece.supports.size()) : 0);
   add("glue-dot", "Glue dot", "piece", 2 * fillers);  // two each: common practice, no source
 }
 
+/// Weight of the balloons [kg], the air in them borne by the air about them.
+double latex_kg(const Piece& piece) {
+  double mass = 0;
+  for (const Balloon& balloon : piece.balloons) mass += latex_mass_kg(balloon.nominal_in);
+  return mass;
+}
+
+/// "1.3 kg (2.8 lb)", in neither unit less than it is.
+std::string print_load(double mass_kg) {
+  const auto up = [](double mass) { return std::ceil(mass * 10 - 1e-6) / 10; };
+  return print_mass(up(mass_kg), MassStyle::kilograms) + " (" +
+         print_mass(up(mass_kg / kilograms_per_pound) * kilograms_per_pound, MassStyle::pounds) + ")";
+}
+
+/// How it is kept from lifting between the places that hold it, worded by what these are.
+std::string tie_often(const Request& request) {
+  if (request.hanging) return "Stay the garland with lines along its length, not only at its two ends.";
+  const char* const places = request.backing == Backing::hooks   ? "hooks"
+                             : request.backing == Backing::frame ? "cable ties"
+                                                                 : "hooks or ties";
+  return std::string("Tie the garland to what carries it once more between every two of its ") + places +
+         ", so about every " + print_both(hook_spacing_m / 2) + ".";
+}
+
 void add_rules(Piece& piece, const Request& request) {
   constexpr const char* practice = "common practice, no source";
-  const auto rule = [&](Requirement requirement, When when, const char* key, const char* text, const char* reason) {
+  const auto rule = [&](Requirement requirement, When when, const char* key, const std::string& text,
+                        const char* reason) {
     piece.anchoring.push_back({requirement, when, key, text, reason, practice});
   };
-  rule(Requirement::clusters_to_frame, When::outdoors, "tie-often",
-       "Tie the garland to what carries it every foot, not only at the hooks.",
-       "Between its hooks wind lifts it like a sail.");
+  rule(Requirement::clusters_to_frame, When::outdoors, "tie-often", tie_often(request),
+       request.hanging ? "Between its ends wind lifts it and swings it." : "Between them wind lifts it like a sail.");
   rule(Requirement::clusters_together, When::outdoors, "second-line", "Run a second line through all clusters.",
-       "A strip tears at its holes.");
+       request.backing == Backing::strip ? "A strip tears at its holes." : "Where one line parts, the other holds.");
   rule(Requirement::front_and_back, When::outdoors, "carrier-secured",
        "What carries the garland must itself be secured to the front and to the back.",
-       "A garland catches more wind than the frame it hangs on was made for.");
+       "A garland catches more wind than what it hangs on was made for.");
   rule(Requirement::clearance, When::walkway, "headroom", "Keep 2.1 m (7 ft) of headroom under the balloons.",
        "People walk under it.");
   if (request.backing == Backing::hooks)
     rule(Requirement::other, When::always, "hooks-hold",
-         "Try each hook with twice the garland's weight before hanging it.",
+         "Try each hook with " + print_load(2 * latex_kg(piece)) +
+             ", twice what the garland's balloons weigh, before hanging it.",
          "Glued hooks let go of dusty or papered walls.");
 }
 

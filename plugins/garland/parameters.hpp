@@ -9,7 +9,7 @@ inline constexpr quadrille_choice courses[] = {{"smooth", "Smooth through the po
                                                {"straight", "Straight from point to point"},
                                                {"hanging", "Hanging from the first point to the last"}};
 inline constexpr quadrille_choice backings[] = {
-    {"strip", "Balloon strip"}, {"line", "Line"}, {"hooks", "Hooks on a wall"}, {"frame", "Arch frame"}};
+    {"strip", "Balloon strip"}, {"line", "Line"}, {"hooks", "Hooks on a wall"}, {"frame", "Ties to a frame"}};
 inline constexpr quadrille_choice flows[] = {
     {"scattered", "Scattered"}, {"drifting", "Drifting from end to end"}, {"blocks", "In blocks"}};
 

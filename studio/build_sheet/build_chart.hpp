@@ -18,9 +18,14 @@ std::vector<Block> running_mark_blocks(const BuildSubject& subject, const Settin
 /// Toppers and collars: size, colour and place. No block where there are none or where a garland's stretches have them.
 std::vector<Block> loose_blocks(const BuildSubject& subject, const Setting& setting, double width);
 
-/// Clusters of their own and fillers, by stretches of a foot or half a metre: a picture of each stretch drawn straight and
-/// what is in it. No block where the clusters are rings.
-std::vector<Block> stretch_blocks(const BuildSubject& subject, const Setting& setting, double width);
+/// How high the picture of a stretch may be [mm]: so that two go into a column of a lying page with their lists, or higher
+/// where that takes no more pages.
+inline constexpr double usual_pile = 42, high_pile = 50;
+
+/// Clusters of their own and fillers, by stretches of a foot or half a metre: a picture of each stretch drawn straight, no
+/// higher than `pile_height` [mm] but for names beside it, and what is in it. No block where the clusters are rings.
+std::vector<Block> stretch_blocks(const BuildSubject& subject, const Setting& setting, double width,
+                                  double pile_height = usual_pile);
 
 /// The end from which the clusters are numbered: "the left foot", "the left end".
 std::string print_start(const BuildSubject& subject);

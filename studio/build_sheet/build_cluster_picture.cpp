@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
 #include <map>
 #include <vector>
 
@@ -13,15 +14,17 @@
 namespace quadrille {
 namespace {
 
-/// Takes the letter off each balloon whose middle lies behind another: one in front that is clear would show both.
-void drop_hidden_letters(Marks& marks) {
+/// Takes the letter off each balloon whose middle lies behind another: one in front that is clear would show both. `whole`:
+/// also where a part of the letter does.
+void drop_hidden_letters(Marks& marks, bool whole) {
   std::vector<BalloonMark*> balloons;
   for (Mark& mark : marks)
     if (auto* balloon = std::get_if<BalloonMark>(&mark.shape)) balloons.push_back(balloon);
   for (std::size_t i = 0; i < balloons.size(); ++i)
     for (std::size_t j = i + 1; j < balloons.size(); ++j) {
       const Point2 a = balloons[i]->centre, b = balloons[j]->centre;
-      if (std::hypot(a.x - b.x, a.y - b.y) < balloons[j]->radius) balloons[i]->letter = 0;
+      const double letter = whole ? balloons[i]->radius * balloons[i]->letter_share / 2 : 0;
+      if (std::hypot(a.x - b.x, a.y - b.y) < balloons[j]->radius + letter) balloons[i]->letter = 0;
     }
 }
 
@@ -35,11 +38,13 @@ Marks piece_marks(const BuildSubject& subject, const BuildPicture& picture, cons
   alone.pieces.push_back(placed);
   const Scene scene = scene_of(alone, {{placed.id, subject.built}}, setting.input.palettes);
   SceneLook look;
-  look.letters = true, look.letter_radius = 1.3, look.figure = false, look.line = ink_text;
+  // A garland's stretches have all letters: here none that is below five points.
+  look.letters = true, look.letter_radius = subject.chart.rings ? 1.3 : 2.1;
+  look.figure = false, look.line = ink_text;
   Marks all = scene_marks(scene, picture.placement, look, picture.room.x + 4, picture.room.right() - 2), marks;
   for (Mark& mark : all)
     if (mark.part != Part::floor || picture.shows_floor) marks.push_back(std::move(mark));
-  drop_hidden_letters(marks);
+  drop_hidden_letters(marks, !subject.chart.rings);
   return marks;
 }
 
@@ -65,8 +70,9 @@ std::size_t number_step(const BuildSubject& subject, const BuildPicture& picture
   double run = 0;
   for (std::size_t i = 1; i < clusters.size(); ++i) run += (clusters[i].centre - clusters[i - 1].centre).norm();
   const double apart = picture.placement.length(run / static_cast<double>(clusters.size() - 1));
+  const double needed = subject.chart.rings ? 5.2 : 7;
   for (const std::size_t step : std::array<std::size_t, 5>{1, 2, 5, 10, 20})
-    if (apart * static_cast<double>(step) >= 5.2) return step;
+    if (apart * static_cast<double>(step) >= needed) return step;
   return 50;
 }
 
@@ -77,15 +83,28 @@ void add_name(Marks& marks, const Rect& box, const std::string& name, const Text
   marks.push_back(text_mark(Part::dimension, box, name, style));
 }
 
+/// About each balloon of the piece, its corners aside.
+std::vector<Rect> rooms_of_balloons(const BuildSubject& subject, const BuildPicture& picture) {
+  std::vector<Rect> rooms;
+  for (const Balloon& balloon : subject.piece().balloons) {
+    const double half = 0.85 * picture.placement.length(balloon.diameter_m / 2);
+    const Point2 p = picture.placement.on_page(balloon.centre.x(), balloon.centre.z());
+    rooms.push_back({p.x - half, p.y - half, 2 * half, 2 * half});
+  }
+  return rooms;
+}
+
 void add_numbers(Marks& marks, const BuildSubject& subject, const BuildPicture& picture, std::vector<Rect>& taken) {
   const TextStyle style = type(pt_caption, ink_text, Face::bold, Across::centre, Down::middle);
   const auto reaches = reaches_of(subject.piece());
   const std::size_t step = number_step(subject, picture);
+  // The numbers of a garland's clusters keep off its balloons, which do not lie in rings.
+  if (!subject.chart.rings) std::ranges::move(rooms_of_balloons(subject, picture), std::back_inserter(taken));
   const auto& clusters = subject.piece().clusters;
   for (std::size_t i = 0; i < clusters.size(); ++i) {
     const bool end = i == 0 || i + 1 == clusters.size();
     if (!end && clusters[i].number % step != 0) continue;
-    const std::string number = std::to_string(clusters[i].number);
+    const std::string number = cluster_name(subject, clusters[i].number);
     const auto reach = reaches.find(clusters[i].number);
     const double off = 0.6 + (reach == reaches.end() ? 0 : picture.placement.length(reach->second));
     Rect box;

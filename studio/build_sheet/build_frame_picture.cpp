@@ -7,6 +7,7 @@
 
 #include "sdk/units.hpp"
 #include "studio/build_sheet/build_picture.hpp"
+#include "studio/build_sheet/hung.hpp"
 #include "studio/drawing/anchor_marks.hpp"
 #include "studio/drawing/dimension.hpp"
 #include "studio/drawing/room.hpp"
@@ -157,20 +158,23 @@ void FramePainter::add_supports() {
     } else if (support.kind == SupportKind::socket) {
       marks.push_back(filled_mark(Part::drawing, rect_path({p.x - 1, p.y, 2, 3}), ink_text));
     } else {
-      marks.push_back(shape_mark(Part::drawing, circle_path(p, 1.1), ink_paper, {ink_text, mm_strong, {}, false}));
-      taken.push_back({p.x - 1.1, p.y - 1.1, 2.2, 2.2});
+      marks.push_back(shape_mark(Part::drawing, circle_path(p, 1.1), ink_text, {ink_paper, mm_line, {}, false}));
+      if (is_tie_point(subject, named))
+        marks.push_back(stroked_mark(Part::drawing, circle_path(p, 1.8), {ink_text, mm_strong, {}, false}));
+      taken.push_back({p.x - 1.8, p.y - 1.8, 3.6, 3.6});
     }
   }
   for (const NamedSupport& named : subject.supports) {
     if (named.is_foot) continue;
-    const std::string number = named.name.substr(named.name.find_last_of(' ') + 1);
     const Vec3 tangent = place_along(piece(), named.place).tangent;
-    label(place_on(picture, named.place, tangent), "H" + number, type(pt_caption, ink_text, Face::bold), 2);
+    label(place_on(picture, named.place, tangent), hung_name(subject, named), type(pt_caption, ink_text, Face::bold),
+          2.3);
   }
 }
 
 void FramePainter::add_tie_points() {
   for (const TiePoint& tie : piece().tie_points) {
+    if (!has_own_place(subject, tie)) continue;
     const Point2 p = on_page(tie.point);
     marks.push_back(shape_mark(Part::drawing, circle_path(p, 0.95), ink_paper, {ink_text, mm_strong, {}, false}));
   }
@@ -265,7 +269,8 @@ void FramePainter::add_running_marks(double step_m) {
     const bool is_last = at + step_m > length + 1e-9;
     if (++number % every != 0 && !is_last) continue;
     const std::string text = print_length(at, lengths);
-    if (!label(place, text, style, 2.8, LabelReach::beside) && is_last) label(place, text, style, 2.8);
+    if (!label(place, text, style, 2.8, LabelReach::beside) && is_last && !hangs(subject))
+      label(place, text, style, 2.8);
   }
 }
 
@@ -282,18 +287,23 @@ void FramePainter::add_dimensions() {
     add_width_dimension(marks, from, to, floor + 12, floor + 4, text, span);
     taken.push_back({span.from, floor + 11.5 - dimension_text_height, span.to - span.from, dimension_text_height});
   }
-  double top = -1e300;
-  for (const Vec3& point : piece().frame.nodes) top = std::max(top, point.z());
-  for (const SpinePoint& point : piece().spine) top = std::max(top, point.point.z());
+  double top = -1e300, top_x = 0;
+  const auto rise_to = [&](const Vec3& point) {
+    if (point.z() > top + 1e-9) top = point.z(), top_x = point.x();
+  };
+  for (const Vec3& point : piece().frame.nodes) rise_to(point);
+  for (const SpinePoint& point : piece().spine) rise_to(point.point);
   if (!(top > 0.05) || !picture.shows_floor) return;
   HeightLine height;
   height.top = picture.placement.on_page(0, top).y, height.bottom = floor;
-  height.x = std::max(picture.room.x + 6, picture.placement.on_page(room.left, 0).x - 8);
+  const bool hung = hangs(subject);
+  height.x = std::max(picture.room.x + 6, picture.placement.on_page(room.left, 0).x - (hung ? 11 : 8));
   height.text = print_length(top, lengths);
-  height.from_x = {picture.placement.on_page(room.left + room.width() / 2, 0).x};
+  // To where it is as high as that; the names along what hangs stand on the extension line rather than on its other side.
+  height.from_x = {picture.placement.on_page(hung ? top_x : room.left + room.width() / 2, 0).x};
   add_height_extension(marks, height);
   const double left = std::min(height.x, height.from_x.front()), right = std::max(height.x, height.from_x.front());
-  taken.push_back({left, height.top - 0.3, right - left - 3, 0.6});
+  if (!hung) taken.push_back({left, height.top - 0.3, right - left - 3, 0.6});
   add_height_dimension(marks, height, ink_paper);
   taken.push_back(room_of(height));
 }
@@ -301,10 +311,11 @@ void FramePainter::add_dimensions() {
 }  // namespace
 
 void add_frame_picture(Marks& marks, const BuildSubject& subject, const BuildPicture& picture, Units units) {
-  add_picture_caption(marks, picture, subject.frame.sections.empty() ? "Line and hooks" : "Frame", units);
+  add_picture_caption(marks, picture, subject.frame.sections.empty() ? line_caption(subject) : "Frame", units);
   FramePainter painter{marks, subject, picture, lengths_in(units)};
   painter.add_floor();
   painter.add_dimensions();
+  add_hung_dimensions(marks, subject, picture, painter.lengths, painter.taken);
   painter.add_lines();
   painter.add_rods();
   painter.add_joints();

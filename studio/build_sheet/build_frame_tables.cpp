@@ -1,6 +1,7 @@
 // The frame in tables: sections, feet, hooks, tie points, securing lines.
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <string>
 #include <string_view>
 
@@ -8,6 +9,7 @@
 #include "studio/build_sheet/build_picture.hpp"
 #include "studio/build_sheet/build_rows.hpp"
 #include "studio/build_sheet/build_tables.hpp"
+#include "studio/build_sheet/hung.hpp"
 #include "studio/making/spine_place.hpp"
 #include "studio/model/lengths.hpp"
 #include "studio/paper/table_rows.hpp"
@@ -96,31 +98,14 @@ std::string capital(std::string text) {
 
 void add_feet(std::vector<Block>& blocks, const BuildSubject& subject, const Setting& setting, double width) {
   Block feet = table_block("Feet", {}, width);
-  Block hooks = table_block("Hooks",
-                            {{"Hook", 12},
-                             {"Along the line", 0, Across::right},
-                             {"Up from the floor", 0, Across::right},
-                             {"Right of the first", 0, Across::right}},
-                            width);
-  const LengthStyle lengths = lengths_in(setting.units);
-  const NamedSupport* first = nullptr;
   for (const NamedSupport& named : subject.supports) {
     const Support& support = subject.piece().supports[named.support];
-    if (named.is_foot) {
-      feet.rows.push_back(cells_row(
-          {{capital(named.name), 18, Across::left, Face::bold}, {describe(subject, support, setting)}}, width));
-      continue;
-    }
-    if (first == nullptr) first = &named;
-    const std::string number = named.name.substr(named.name.find_last_of(' ') + 1);
-    hooks.rows.push_back(cells_row({{"H" + number, 12, Across::left, Face::bold},
-                                    {print_length(named.at_m, lengths), 0, Across::right},
-                                    {print_length(named.place.z(), lengths), 0, Across::right},
-                                    {print_length(named.place.x() - first->place.x(), lengths), 0, Across::right}},
-                                   width));
+    if (!named.is_foot) continue;
+    feet.rows.push_back(
+        cells_row({{capital(named.name), 18, Across::left, Face::bold}, {describe(subject, support, setting)}}, width));
   }
   if (!feet.rows.empty()) blocks.push_back(std::move(feet));
-  if (!hooks.rows.empty()) blocks.push_back(std::move(hooks));
+  std::ranges::move(hung_blocks(subject, setting, width), std::back_inserter(blocks));
 }
 
 /// "top, to the front, back and left" of "top, to the front", "top, to the back" and "top, to the left"; others one after
@@ -144,7 +129,9 @@ Block tie_points_block(const BuildSubject& subject, const Setting& setting, doub
   Block block = table_block("Tie points (open circles)",
                             {{"Where"}, {"Along", 16, Across::right}, {"Up", 16, Across::right}}, width);
   // Those at one place in one row: "Top, to the front, back, left and right".
-  const auto& ties = subject.piece().tie_points;
+  std::vector<TiePoint> ties;
+  std::ranges::copy_if(subject.piece().tie_points, std::back_inserter(ties),
+                       [&](const TiePoint& tie) { return has_own_place(subject, tie); });
   for (std::size_t from = 0; from < ties.size();) {
     std::vector<std::string> labels{ties[from].label};
     for (std::size_t next = from + 1; next < ties.size() && (ties[next].point - ties[from].point).norm() < 0.005;
@@ -204,7 +191,9 @@ std::vector<Block> frame_blocks(const BuildSubject& subject, const Setting& sett
   std::vector<Block> blocks;
   if (!subject.frame.sections.empty()) blocks.push_back(sections_block(subject, setting, width));
   add_feet(blocks, subject, setting, width);
-  if (!subject.piece().tie_points.empty()) blocks.push_back(tie_points_block(subject, setting, width));
+  const auto is_apart = [&](const TiePoint& tie) { return has_own_place(subject, tie); };
+  if (std::ranges::any_of(subject.piece().tie_points, is_apart))
+    blocks.push_back(tie_points_block(subject, setting, width));
   if (!subject.placed().lines.empty()) blocks.push_back(lines_block(subject, setting, width));
   const Units units = setting.units;
   if (const double height = plan_height(subject, width, units); height > 0) {

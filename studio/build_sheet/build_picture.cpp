@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include "studio/build_sheet/hung.hpp"
 #include "studio/drawing/room.hpp"
 #include "studio/drawing/scale.hpp"
 #include "studio/paint/style.hpp"
@@ -25,10 +26,12 @@ Extent drawable(Extent extent) {
   return {extent.left - wide, extent.right + wide, extent.floor - high, extent.top + high};
 }
 
-/// Down to the floor where that does not make the picture more than half as high again.
-Extent to_floor(Extent extent) {
+/// Down to the floor where that does not make the picture more than half as high again, or higher than `share` of its
+/// width.
+Extent to_floor(Extent extent, double share = 0) {
   const double with_floor = extent.top - std::min(extent.floor, 0.0);
-  if (with_floor <= 1.5 * extent.height() + 0.3) extent.floor = std::min(extent.floor, 0.0);
+  if (with_floor <= std::max(1.5 * extent.height() + 0.3, share * extent.width()))
+    extent.floor = std::min(extent.floor, 0.0);
   return extent;
 }
 
@@ -43,7 +46,8 @@ Extent frame_extent(const BuildSubject& subject) {
     include(extent, any, support.place.x(), support.place.z(), subject.piece().supports[support.support].width_m / 2,
             0);
   for (const AnchoredLine& line : subject.lines) include(extent, any, line.run.to.x(), line.run.to.z(), 0, 0);
-  return any ? drawable(to_floor(extent)) : cluster_extent(subject);
+  constexpr double flat = 0.25;  // of its width: so low a picture costs hardly any room
+  return any ? drawable(to_floor(extent, flat)) : cluster_extent(subject);
 }
 
 Extent cluster_extent(const BuildSubject& subject) {
@@ -62,7 +66,7 @@ Extent cluster_extent(const BuildSubject& subject) {
 
 double frame_bottom(const BuildSubject& subject) {
   const bool stands_on_two = std::ranges::count(subject.supports, true, &NamedSupport::is_foot) >= 2;
-  return stands_on_two ? 20 : 7;
+  return hangs(subject) ? hung_bottom : stands_on_two ? 20 : 7;
 }
 
 BuildPicture picture_in(const Rect& room, const Extent& extent, Units units, double bottom) {

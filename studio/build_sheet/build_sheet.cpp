@@ -32,8 +32,10 @@ void append(std::vector<Block>& blocks, std::vector<Block> more) {
   std::move(more.begin(), more.end(), std::back_inserter(blocks));
 }
 
-/// All lists of a subject for columns of this width [mm]. How many blocks and rows there are does not depend on it.
-std::vector<Block> blocks_of(const BuildSubject& subject, bool alone, const Setting& setting, double width) {
+/// All lists of a subject for columns of this width [mm], then how `mended` are mended: if it is the subject alone, before
+/// its stretches. How many blocks and rows there are does not depend on the width.
+std::vector<Block> blocks_of(const BuildSubject& subject, std::span<const BuildSubject> mended, const Setting& setting,
+                             double pile_height, double width) {
   std::vector<Block> blocks{pieces_block(subject, setting, width)};
   append(blocks, frame_blocks(subject, setting, width));
   append(blocks, caution_blocks(subject, width));
@@ -42,8 +44,9 @@ std::vector<Block> blocks_of(const BuildSubject& subject, bool alone, const Sett
   append(blocks, chart_blocks(subject, setting, width));
   append(blocks, loose_blocks(subject, setting, width));
   append(blocks, running_mark_blocks(subject, setting, width));
-  if (alone) blocks.push_back(mending_block(std::span(&subject, 1), setting.units, width));
-  append(blocks, stretch_blocks(subject, setting, width));
+  if (mended.size() == 1) blocks.push_back(mending_block(mended, setting.units, width));
+  append(blocks, stretch_blocks(subject, setting, width, pile_height));
+  if (mended.size() > 1) blocks.push_back(mending_block(mended, setting.units, width));
   return blocks;
 }
 
@@ -88,8 +91,9 @@ std::string scale_with_lists(const std::string& scale, const Marks& marks, std::
 /// than those of a page of lists.
 class BuildLists {
  public:
-  BuildLists(const BuildSubject& subject, bool alone, const Setting& setting)
-      : subject_(subject), alone_(alone), setting_(setting) {}
+  BuildLists(const BuildSubject& subject, std::span<const BuildSubject> mended, const Setting& setting,
+             double pile_height)
+      : subject_(subject), mended_(mended), setting_(setting), pile_height_(pile_height) {}
 
   FlowPlace flow_into(const std::vector<Rect>& columns, FlowPlace from, Marks* marks) {
     if (columns.empty()) return from;
@@ -118,20 +122,32 @@ class BuildLists {
  private:
   const std::vector<Block>& blocks_for(double width) {
     const auto known = made_.find(width);
-    return known != made_.end() ? known->second
-                                : made_.emplace(width, blocks_of(subject_, alone_, setting_, width)).first->second;
+    return known != made_.end()
+               ? known->second
+               : made_.emplace(width, blocks_of(subject_, mended_, setting_, pile_height_, width)).first->second;
   }
 
   const BuildSubject& subject_;
-  const bool alone_;
+  std::span<const BuildSubject> mended_;
   const Setting& setting_;
+  const double pile_height_;
   std::map<double, std::vector<Block>> made_;
 };
 
-void add_subject(std::vector<BuildDraft>& drafts, const BuildSubject& subject, bool alone, const Setting& setting) {
-  BuildLists lists(subject, alone, setting);
+/// Adds the pages of a subject. `mended`: whose mending is told after its lists; left out where that would take a page more,
+/// unless it is the subject's alone. True where it is told.
+bool add_subject(std::vector<BuildDraft>& drafts, const BuildSubject& subject, std::span<const BuildSubject> mended,
+                 const Setting& setting) {
+  const auto own_mended = mended.size() == 1 ? mended : std::span<const BuildSubject>();
+  BuildLists usual(subject, own_mended, setting, usual_pile), high(subject, own_mended, setting, high_pile);
   const BuildLayout layout =
-      build_layout(subject, setting, [&](const BuildLayout& candidate) { return lists.pages_with(candidate); });
+      build_layout(subject, setting, [&](const BuildLayout& candidate) { return usual.pages_with(candidate); });
+  const std::size_t pages = usual.pages_with(layout);
+  const bool is_high = high.pages_with(layout) <= pages;
+  BuildLists& own = is_high ? high : usual;
+  BuildLists all(subject, mended, setting, is_high ? high_pile : usual_pile);
+  const bool told = mended.size() == 1 || (!mended.empty() && all.pages_with(layout) == pages);
+  BuildLists& lists = told ? all : own;
   const std::string heading = "Build: " + subject.title(), areas = areas_of(subject);
   FlowPlace place;
   const auto new_draft = [&](const std::string& scale) -> BuildDraft& {
@@ -163,6 +179,7 @@ void add_subject(std::vector<BuildDraft>& drafts, const BuildSubject& subject, b
     if (next.block == place.block && next.row == place.row) break;
     place = next;
   }
+  return told;
 }
 
 /// For pages that are about all pieces: the area that was asked for, or all.
@@ -171,13 +188,16 @@ std::string all_areas(const Setting& setting) {
   return setting.options.area && areas.size() == 1 ? areas.front()->name : "All areas";
 }
 
-/// What is told alike of several pieces stands once, after all of them.
+/// What is told alike of several pieces stands once, after all of them; here where it has a page of its own.
 void add_mending(std::vector<BuildDraft>& drafts, const std::vector<BuildSubject>& subjects, const Setting& setting) {
-  if (subjects.size() < 2) return;
   Page page = blank_page(setting.paper, false);
   page.name = "A balloon has burst";
-  const std::vector<Rect> columns = build_columns(content_of(page, setting.input.event));
-  const std::vector<Block> blocks{mending_block(subjects, setting.units, columns.front().width)};
+  const Rect content = content_of(page, setting.input.event);
+  std::vector<Rect> columns = build_columns(content);
+  std::vector<Block> blocks{mending_block(subjects, setting.units, columns.front().width)};
+  blocks.front().may_split = true, blocks.front().head_again.clear();
+  const double height = flow_height(blocks, {}, columns.size(), content.height);
+  for (Rect& column : columns) column.height = height;
   for (FlowPlace place; place.block < blocks.size();) {
     drafts.push_back({page, {"Build: all pieces", all_areas(setting), "", 1, 1}});
     const FlowPlace next = flow(blocks, place, columns, &drafts.back().page.marks);
@@ -227,8 +247,11 @@ std::vector<Page> build_sheet(const SheetInput& input, const SheetOptions& optio
   std::vector<std::string> left_out;
   const std::vector<BuildSubject> subjects = build_subjects(setting, left_out);
   std::vector<BuildDraft> drafts;
-  for (const BuildSubject& subject : subjects) add_subject(drafts, subject, subjects.size() == 1, setting);
-  add_mending(drafts, subjects, setting);
+  bool told = subjects.empty();
+  for (const BuildSubject& subject : subjects)
+    told = add_subject(drafts, subject,
+                       &subject == &subjects.back() ? std::span(subjects) : std::span<const BuildSubject>(), setting);
+  if (!told) add_mending(drafts, subjects, setting);
   add_gauge(drafts, subjects, setting);
   add_left_out(drafts, left_out, setting);
   std::vector<Page> pages;

@@ -1,16 +1,15 @@
 // A garland by stretches: each drawn straight, balloon by balloon, and listed.
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <tuple>
+#include <utility>
 
-#include "sdk/pattern.hpp"
 #include "studio/build_sheet/build_chart.hpp"
 #include "studio/build_sheet/build_layout.hpp"
 #include "studio/build_sheet/build_picture.hpp"
 #include "studio/build_sheet/build_rows.hpp"
-#include "studio/drawing/elevation.hpp"
-#include "studio/drawing/room.hpp"
-#include "studio/making/spine_place.hpp"
-#include "studio/paint/balloon_look.hpp"
+#include "studio/build_sheet/straight_pile.hpp"
 #include "studio/paint/text.hpp"
 #include "studio/paper/table_rows.hpp"
 #include "studio/takeoff/print.hpp"
@@ -18,268 +17,227 @@
 namespace quadrille {
 namespace {
 
-/// A balloon where it lies once the spine is drawn straight, with the name by which it is found.
-struct StraightBalloon {
-  double along_m = 0, off_m = 0, away_m = 0, radius_m = 0;
-  std::uint32_t slot = 0;
-  std::string name;
-  std::size_t stretch = 0;
+using Piles = std::vector<StraightPile>;
+
+/// Of all piles of a garland: the largest scale at which each goes into the narrowest column with room for names beside
+/// it, and is no higher than `highest` [mm].
+double scale_of(const Piles& piles, double highest) {
+  constexpr double names_mm = 18;  // mm
+  double wide_m = 0.02, high_m = 0.02;
+  for (const StraightPile& pile : piles) {
+    double left = pile.from_m, right = pile.to_m, top = 0, bottom = 0;
+    for (const StraightBalloon& one : pile.balloons) {
+      left = std::min(left, one.along_m - one.radius_m), right = std::max(right, one.along_m + one.radius_m);
+      top = std::max(top, one.off_m + one.radius_m), bottom = std::min(bottom, one.off_m - one.radius_m);
+    }
+    wide_m = std::max(wide_m, right - left), high_m = std::max(high_m, top - bottom);
+  }
+  double scale = 6;
+  for (const double wanted : {6.0, 8.0, 10.0, 12.0, 14.0, 16.0, 18.0, 20.0, 25.0, 30.0, 40.0, 50.0}) {
+    scale = wanted;
+    if (wide_m * 1000 / scale <= build_column - names_mm && high_m * 1000 / scale <= highest) break;
+  }
+  return scale;
+}
+
+/// "16 in D*": nominal size, colour, and a star for an accent.
+std::string describe(const Balloon& balloon) {
+  return print_nominal(balloon.nominal_in) + " " + letter_of(balloon.slot) + (balloon.role == Role::accent ? "*" : "");
+}
+
+/// With blanks at which no line ends.
+std::string unbroken(std::string text) {
+  for (std::size_t at = text.find(' '); at != std::string::npos; at = text.find(' ', at)) text.replace(at, 1, "\u00a0");
+  return text;
+}
+
+/// A line of a list: what stands at its left, and what of it.
+struct ListLine {
+  std::string of, what;
 };
 
-std::string letter_of(std::uint32_t slot) { return slot < 26 ? std::string(1, slot_letter(slot)) : "?"; }
-
-/// "f3": its kind and its number among those of the stretch, short enough to be written on it.
-std::string name_in(const BuildSubject& subject, const MakingStretch& stretch, std::size_t place) {
-  const auto initial = [&](std::size_t i) { return subject.loose[stretch.loose[i]].name.front(); };
-  int number = 1;
-  for (std::size_t i = 0; i < place; ++i) number += initial(i) == initial(place) ? 1 : 0;
-  return std::string(1, initial(place)) + std::to_string(number);
-}
-
-StraightBalloon straight(const Piece& piece, const Balloon& balloon, double near_m, std::string name,
-                         std::size_t stretch) {
-  const double reach = (balloon.centre - balloon.neck).norm() + balloon.diameter_m;
-  const SpinePlace place = place_along(piece, balloon.centre, near_m, reach);
-  return {place.at_m, place.off_m, place.away_m, balloon.diameter_m / 2, balloon.slot, std::move(name), stretch};
-}
-
-/// All balloons, farthest first.
-std::vector<StraightBalloon> straightened(const BuildSubject& subject, const std::vector<MakingStretch>& stretches) {
-  const Piece& piece = subject.piece();
-  std::vector<std::size_t> of_cluster(subject.chart.clusters.size());
-  std::vector<StraightBalloon> all;
-  for (std::size_t s = 0; s < stretches.size(); ++s) {
-    for (std::size_t i = 0; i < stretches[s].loose.size(); ++i) {
-      const LooseBalloon& loose = subject.loose[stretches[s].loose[i]];
-      all.push_back(straight(piece, piece.balloons[loose.balloon], loose.at_m, name_in(subject, stretches[s], i), s));
-    }
-    for (const std::size_t index : stretches[s].clusters) {
-      const ChartCluster& cluster = subject.chart.clusters[index];
-      for (const Balloon& balloon : piece.balloons)
-        if (balloon.cluster == cluster.number)
-          all.push_back(straight(piece, balloon, cluster.at_m, std::to_string(cluster.number), s));
-    }
+/// "#5", "16 in B, 11 in B, 11 in C; behind 11 in B".
+ListLine cluster_line(const BuildSubject& subject, const StraightPile& pile, const std::string& name) {
+  std::string seen, hidden;
+  for (std::size_t i = 0; i < subject.piece().balloons.size(); ++i) {
+    const auto here = std::ranges::find_if(
+        pile.balloons, [&](const StraightBalloon& one) { return one.balloon == i && one.name == name; });
+    if (here == pile.balloons.end()) continue;
+    std::string& text = here->seen ? seen : hidden;
+    text += (text.empty() ? "" : ", ") + unbroken(describe(subject.piece().balloons[i]));
   }
-  std::ranges::stable_sort(all, std::ranges::greater{}, &StraightBalloon::away_m);
-  return all;
+  if (!hidden.empty()) seen += (seen.empty() ? "behind " : "; behind ") + hidden;
+  return {name, seen};
 }
 
-/// Scale and height of the strips: the longest stretch with what stands out at its ends goes into the width.
-struct StripPlan {
-  double scale = 15, ends_m = 0, top_m = 0, bottom_m = 0, step_m = 0.5;
-  double k() const { return 1000 / scale; }
-  double height() const { return (top_m + bottom_m) * k() + 2; }
-};
-
-StripPlan plan_of(const std::vector<StraightBalloon>& balloons, const std::vector<MakingStretch>& stretches,
-                  double width) {
-  StripPlan plan;
-  double largest = 0.02;
-  plan.step_m = stretches.front().to_m - stretches.front().from_m;
-  for (const StraightBalloon& b : balloons) {
-    largest = std::max(largest, b.radius_m);
-    const MakingStretch& stretch = stretches[b.stretch];
-    plan.ends_m =
-        std::max({plan.ends_m, stretch.from_m - b.along_m + b.radius_m, b.along_m - stretch.to_m + b.radius_m});
-    plan.top_m = std::max(plan.top_m, b.off_m + b.radius_m),
-    plan.bottom_m = std::max(plan.bottom_m, b.radius_m - b.off_m);
-  }
-  for (const double scale : {6.0, 8.0, 10.0, 12.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0}) {
-    plan.scale = scale;
-    if ((plan.step_m + 2 * plan.ends_m) * plan.k() <= width && plan.height() <= 38) break;
-  }
-  return plan;
-}
-
-/// The name is written on a balloon of which one sees enough for it: with its letter, else without.
-void add_name(Marks& marks, const StraightBalloon& balloon, Point2 at, double radius, const Ink& ink,
-              std::span<const Rect> hidden_by, std::vector<Rect>& taken) {
-  const TextStyle style = type(pt_caption, contrasting(ink), Face::bold, Across::centre, Down::middle);
-  constexpr double height = 3.5;
-  constexpr Point2 places[] = {{0, 0}, {0, -0.5}, {0, 0.5}, {-0.5, 0}, {0.5, 0}, {-0.4, -0.4}, {0.4, 0.4}};
-  for (const std::string& text : {balloon.name + " " + letter_of(balloon.slot), balloon.name}) {
-    const double width = text_width(text, style);
-    for (const Point2& place : places) {
-      const double aside = std::abs(place.x) * radius + width / 2,
-                   along = std::abs(place.y) * radius + height / 2 - 0.6;
-      if (std::hypot(aside, along) > radius) continue;
-      const Rect box{at.x + place.x * radius - width / 2, at.y + place.y * radius - height / 2, width, height};
-      if (meets_any(box, hidden_by) || meets_any(box, taken)) continue;
-      taken.push_back(box);
-      marks.push_back(text_mark(Part::key, box, text, style));
-      return;
-    }
-  }
-}
-
-void add_strip(Marks& marks, const BuildSubject& subject, const Setting& setting,
-               const std::vector<StraightBalloon>& balloons, const MakingStretch& stretch, std::size_t index,
-               const StripPlan& plan, const Rect& at) {
-  const double k = plan.k(), left = at.x + plan.ends_m * k, middle = at.y + 1 + plan.top_m * k;
-  const auto on_page = [&](const StraightBalloon& b) {
-    return Point2{left + (b.along_m - stretch.from_m) * k, middle - b.off_m * k};
-  };
-  std::vector<const StraightBalloon*> own;
-  for (const StraightBalloon& b : balloons)
-    if (b.stretch == index) own.push_back(&b);
-  marks.push_back(
-      line_mark(Part::key, {left, middle}, {left + (stretch.to_m - stretch.from_m) * k, middle}, mm_strong));
-  std::vector<Rect> squares;
-  std::vector<Ink> inks;
-  for (const StraightBalloon* b : own) {
-    const Colour* colour = slot_colour(subject.placed(), b->slot, setting.input.palettes);
-    const Point2 p = on_page(*b);
-    const double r = b->radius_m * k;
-    BalloonMark mark;
-    mark.centre = mark.neck = p, mark.radius = r, mark.ink = ink_of(colour);
-    mark.finish = colour ? colour->finish : Finish::matte;
-    Mark& drawn = marks.emplace_back();
-    drawn.part = Part::key, drawn.shape = mark;
-    marks.push_back(stroked_mark(Part::key, circle_path(p, r), {ink_quiet, mm_hair, {}, false}));
-    // A nearer ball hides about the square within it.
-    squares.push_back({p.x - r * 0.8, p.y - r * 0.8, r * 1.6, r * 1.6});
-    inks.push_back(mark.ink);
-  }
-  std::vector<Rect> taken;
-  for (std::size_t i = own.size(); i-- > 0;)
-    add_name(marks, *own[i], on_page(*own[i]), own[i]->radius_m * k, inks[i], std::span(squares).subspan(i + 1), taken);
-}
-
-std::string describe(const ChartCluster& cluster) {
+/// "f1, f2, f8", and of three or more on end "f3–f5"; the numbers rise.
+std::string print_names_of(char initial, const std::vector<int>& numbers) {
   std::string text;
-  for (const ChartBalloon& balloon : cluster.balloons) {
-    text += (text.empty() ? "" : ", ") + print_number(balloon.nominal_in) + " " + letter_of(balloon.slot);
-    if (balloon.role == Role::accent) text += "*";
+  for (std::size_t from = 0; from < numbers.size();) {
+    std::size_t to = from;
+    while (to + 1 < numbers.size() && numbers[to + 1] == numbers[to] + 1) ++to;
+    if (to - from == 1) to = from;
+    text += (text.empty() ? "" : ", ") + std::string(1, initial) + std::to_string(numbers[from]);
+    if (to > from) text += "–" + std::string(1, initial) + std::to_string(numbers[to]);
+    from = to + 1;
   }
   return text;
 }
 
-std::string describe(const BuildSubject& subject, const MakingStretch& stretch, std::size_t place) {
-  const LooseBalloon& loose = subject.loose[stretch.loose[place]];
-  const Balloon& balloon = subject.piece().balloons[loose.balloon];
-  return name_in(subject, stretch, place) + ": " + print_number(balloon.nominal_in) + " " + letter_of(balloon.slot) +
-         (balloon.role == Role::accent ? "*" : "") + " " + loose.side;
-}
-
-constexpr double number_room = 4.8;  // mm, of a cluster's number in a list
-
-Row cluster_row(const ChartCluster& cluster, double width) {
-  return cells_row({{std::to_string(cluster.number), number_room, Across::left, Face::bold}, {describe(cluster)}},
-                   width);
-}
-
-/// A row of fillers from `first` on, as many as stand side by side, each as "f12: 5 B front".
-Row filler_row(const BuildSubject& subject, const MakingStretch& stretch, std::size_t first, std::size_t columns,
-               double width) {
-  std::vector<RowCell> cells;
-  for (std::size_t i = first; i < first + columns; ++i)
-    cells.push_back({i < stretch.loose.size() ? describe(subject, stretch, i) : ""});
-  return cells_row(cells, width);
-}
-
-/// What room the pictures of a garland leave beside them for lists: none where it would be too narrow for a filler.
-struct SideRoom {
-  double width = 0, height = 0;  ///< mm
-  bool takes_clusters = false;   ///< each cluster of the garland goes into one line there
-};
-
-SideRoom side_room(const BuildSubject& subject, const StripPlan& plan, double width) {
-  constexpr double least = 34, air = 2;
-  SideRoom side{width - (plan.step_m + 2 * plan.ends_m) * plan.k() - air, plan.height(), true};
-  if (side.width < least) return {};
-  for (const ChartCluster& cluster : subject.chart.clusters)
-    side.takes_clusters &= text_width(describe(cluster), table_body) <= side.width - number_room - 1.8;
-  return side;
-}
-
-/// The clusters and fillers of a stretch: beside its picture as far as there is room, then beneath it.
-struct StretchLists {
-  std::vector<Row> beside, beneath;
-};
-
-StretchLists lists_of(const BuildSubject& subject, const MakingStretch& stretch, const SideRoom& side, double width) {
-  StretchLists lists;
-  double left = side.height;
-  const auto goes_beside = [&](Row row) {
-    if (row.height > left) return false;
-    left -= row.height;
-    lists.beside.push_back(std::move(row));
-    return true;
-  };
-  for (const std::size_t index : stretch.clusters) {
-    const ChartCluster& cluster = subject.chart.clusters[index];
-    if (!side.takes_clusters || !goes_beside(cluster_row(cluster, side.width)))
-      lists.beneath.push_back(cluster_row(cluster, width));
+/// "5 in B", "f1, f2, f8 front; f3 above": fillers alike in one line, the smaller ones first.
+std::vector<ListLine> filler_lines(const BuildSubject& subject, const StraightPile& pile) {
+  std::map<std::tuple<char, double, std::uint32_t, std::string>, std::map<std::string, std::vector<int>>> alike;
+  for (const StraightBalloon& one : pile.balloons) {
+    const Balloon& balloon = subject.piece().balloons[one.balloon];
+    if (balloon.cluster != 0) continue;
+    alike[{one.name.front(), balloon.nominal_in, balloon.slot, describe(balloon)}][one.side].push_back(
+        std::stoi(one.name.substr(1)));
   }
-  std::size_t filler = 0;
-  while (filler < stretch.loose.size() && goes_beside(filler_row(subject, stretch, filler, 1, side.width))) ++filler;
-  constexpr std::size_t columns = 2;
-  for (; filler < stretch.loose.size(); filler += columns)
-    lists.beneath.push_back(filler_row(subject, stretch, filler, columns, width));
-  return lists;
-}
-
-void draw_beside(Marks& marks, const std::vector<Row>& rows, const Rect& at, double side) {
-  double y = at.y;
-  for (const Row& row : rows) {
-    row.draw(marks, {at.right() - side, y, side, row.height});
-    y += row.height;
+  std::vector<ListLine> lines;
+  for (auto& [key, sides] : alike) {
+    std::vector<std::pair<std::vector<int>, std::string>> in_order;
+    for (auto& [side, numbers] : sides) {
+      std::ranges::sort(numbers);
+      in_order.emplace_back(std::move(numbers), side);
+    }
+    std::ranges::sort(in_order);
+    ListLine line{std::get<3>(key), ""};
+    for (const auto& [numbers, side] : in_order)
+      line.what += (line.what.empty() ? "" : "; ") + print_names_of(std::get<0>(key), numbers) + unbroken(" " + side);
+    lines.push_back(std::move(line));
   }
+  return lines;
 }
 
-Row stretch_heading(const MakingStretch& stretch, LengthStyle lengths, double width) {
-  const std::string text = print_length(stretch.from_m, lengths) + " to " + print_length(stretch.to_m, lengths);
-  Row row = cells_row({{text, 0, Across::left, Face::bold}}, width);
-  const auto draw = row.draw;
-  row.height += 2;
-  row.draw = [draw](Marks& marks, const Rect& at) { draw(marks, {at.x, at.y + 2, at.width, at.height - 2}); };
+Row list_row(const ListLine& line, double width) {
+  constexpr double of_width = 13, closer = 0.3;  // mm
+  Row row = cells_row({{line.of, of_width, Across::left, Face::bold}, {line.what}}, width);
+  row.height -= closer;
   return row;
+}
+
+/// Clusters, then fillers, as one list; in a wide column the one beside the other. As many rows at any width.
+std::vector<Row> list_rows(const BuildSubject& subject, const MakingStretch& stretch, const StraightPile& pile,
+                           double width) {
+  constexpr double highest = 60, gap = 6;  // mm
+  std::vector<ListLine> clusters;
+  for (const std::size_t index : stretch.clusters)
+    clusters.push_back(cluster_line(subject, pile, cluster_name(subject, subject.chart.clusters[index].number)));
+  const auto rows_of = [](const std::vector<ListLine>& lines, double wide) {
+    std::vector<Row> rows;
+    for (const ListLine& line : lines) rows.push_back(list_row(line, wide));
+    return rows;
+  };
+  const auto height_of = [](const std::vector<Row>& rows) {
+    double height = 0;
+    for (const Row& row : rows) height += row.height;
+    return height;
+  };
+  const std::vector<ListLine> fillers = filler_lines(subject, pile);
+  std::vector<Row> first = rows_of(clusters, width), second = rows_of(fillers, width);
+  const bool beside = width >= 2 * 58 + gap;
+  if (height_of(rows_of(clusters, build_column)) + height_of(rows_of(fillers, build_column)) > highest) {
+    std::ranges::move(second, std::back_inserter(first));
+    return first;
+  }
+  constexpr double share = 0.55;  // of the clusters, whose lines are the longer ones
+  if (beside) first = rows_of(clusters, (width - gap) * share), second = rows_of(fillers, (width - gap) * (1 - share));
+  const double high = height_of(first);
+  const auto draw = [=](Marks& marks, const Rect& at) {
+    const auto run = [&](const std::vector<Row>& rows, double x, double y, double wide) {
+      for (const Row& row : rows) {
+        row.draw(marks, {x, y, wide, row.height});
+        y += row.height;
+      }
+    };
+    const double left = beside ? (at.width - gap) * share : at.width;
+    run(first, at.x, at.y, left);
+    if (beside)
+      run(second, at.x + left + gap, at.y, at.width - gap - left);
+    else
+      run(second, at.x, at.y + high, at.width);
+  };
+  return {{beside ? std::max(high, height_of(second)) : high + height_of(second), draw}};
+}
+
+/// From where to where a stretch goes, over its picture, or in a corner of it that is free.
+Row picture_row_of(const StraightPile& pile, const PilePicture& picture, const BuildSubject& subject,
+                   const Setting& setting, double scale) {
+  constexpr double above = 2, below_it = 1, step = 0.5;  // mm
+  const LengthStyle lengths = lengths_in(setting.units);
+  const std::string name = print_length(pile.from_m, lengths) + " to " + print_length(pile.to_m, lengths);
+  const Rect heading{0, 0, text_width(name, table_bold), line_height};
+  double lift = 0;
+  const auto goes_up = [&](double by) {
+    return is_clear(pile, picture, scale, {-1, by - line_height, heading.width + 2, line_height});
+  };
+  while (lift + step <= line_height && goes_up(lift + step)) lift += step;
+  const double down = above + line_height - lift;
+  return picture_row(down + picture.height + below_it, [=, &subject, &setting](Marks& marks, const Rect& at) {
+    marks.push_back(text_mark(Part::key, {at.x, at.y + above, heading.width + 0.5, line_height}, name, table_bold));
+    const double x = at.x + std::max(0.0, at.width - picture.width) / 2;
+    add_pile(marks, pile, picture, subject, setting, scale, {x, at.y + down});
+  });
+}
+
+/// Whether the line runs steeply somewhere, so that above it as it is drawn is aside of it as it hangs.
+bool is_steep_somewhere(const Piece& piece) {
+  for (std::size_t i = 1; i < piece.spine.size(); ++i) {
+    const Vec3 run = piece.spine[i].point - piece.spine[i - 1].point;
+    if (std::abs(run.z()) > 0.7 * run.norm()) return true;
+  }
+  return false;
+}
+
+Block how_block(const BuildSubject& subject, double scale, double width) {
+  Block how = table_block("How the stretches go", {}, width);
+  how.rows.push_back(text_row(
+      "Counted from " + print_start(subject) +
+          ". Each stretch is drawn straight, its beginning at the left, seen from the front, at about 1:" +
+          print_number(scale) +
+          ", with what belongs to it alone. Each balloon that is seen has its name: #5 B is one of cluster 5 in colour "
+          "B, f3 A the third of the stretch's fillers, in colour A. A star is an accent.",
+      width));
+  how.rows.push_back(
+      text_row("Beneath stand the clusters with their balloons, then the fillers: 11 in B is an eleven-inch balloon in "
+               "colour B. Front, above and below are sides of the line as it is drawn; behind is what is not "
+               "seen from the front.",
+               width));
+  if (is_steep_somewhere(subject.piece()))
+    how.rows.push_back(
+        text_row("Where the line rises, above it as drawn is its left side as it hangs; where it falls, "
+                 "its right side.",
+                 width));
+  return how;
 }
 
 }  // namespace
 
-std::vector<Block> stretch_blocks(const BuildSubject& subject, const Setting& setting, double width) {
+std::vector<Block> stretch_blocks(const BuildSubject& subject, const Setting& setting, double width,
+                                  double pile_height) {
   if (subject.chart.rings || (subject.chart.clusters.empty() && subject.loose.empty())) return {};
-  const LengthStyle lengths = lengths_in(setting.units);
-  const auto stretches = std::make_shared<const std::vector<MakingStretch>>(
-      stretches_of(subject.piece(), subject.chart, subject.loose, running_step_m(setting.units)));
-  const auto balloons = std::make_shared<const std::vector<StraightBalloon>>(straightened(subject, *stretches));
-  const StripPlan plan = plan_of(*balloons, *stretches, build_column);
-  Block how = table_block("How the stretches go", {}, width);
-  how.rows.push_back(
-      text_row("Counted from " + print_start(subject) +
-                   ". Each stretch is drawn straight, seen from the front, at about 1:" + print_number(plan.scale) +
-                   ", with what belongs to it alone: cluster number and colour on each balloon that is "
-                   "seen, f and a number on fillers, counted anew in each stretch.",
-               width));
-  how.rows.push_back(
-      text_row("By it stand the clusters with their balloons, nominal size in inches and colour, and the "
-               "fillers with the side of the line on which they sit. A star is an accent.",
-               width));
+  const std::vector<MakingStretch> stretches =
+      stretches_of(subject.piece(), subject.chart, subject.loose, running_step_m(setting.units));
+  const Piles piles = straight_piles(subject, stretches);
+  const double scale = scale_of(piles, pile_height);
   Block block = table_block("Stretch by stretch", {}, width);
-  const SideRoom side = side_room(subject, plan, width);
-  for (std::size_t s = 0; s < stretches->size(); ++s) {
-    const MakingStretch& stretch = (*stretches)[s];
+  block.head_again.clear();  // each stretch has a heading of its own
+  for (std::size_t s = 0; s < stretches.size(); ++s) {
+    const MakingStretch& stretch = stretches[s];
     if (stretch.clusters.empty() && stretch.loose.empty()) continue;
-    const StretchLists lists = lists_of(subject, stretch, side, width);
-    block.rows.push_back(stretch_heading(stretch, lengths, width));
+    const PilePicture picture = picture_of(piles[s], subject, setting, scale, build_column);
     const std::size_t first = block.rows.size();
-    block.rows.push_back(
-        picture_row(plan.height(), [&subject, &setting, stretches, balloons, s, plan, beside = lists.beside,
-                                    side = side.width](Marks& marks, const Rect& at) {
-          add_strip(marks, subject, setting, *balloons, (*stretches)[s], s, plan, at);
-          draw_beside(marks, beside, at, side);
-        }));
-    block.rows.insert(block.rows.end(), lists.beneath.begin(), lists.beneath.end());
+    block.rows.push_back(picture_row_of(piles[s], picture, subject, setting, scale));
+    std::ranges::move(list_rows(subject, stretch, piles[s], width), std::back_inserter(block.rows));
     // The names on the picture are read together with what is told of them, as far as a column of any paper holds it.
-    constexpr double most_together = 105;
+    constexpr double most_together = 110;
     double together = 0;
     for (std::size_t i = first; i < block.rows.size(); ++i) {
       together += block.rows[i].height;
-      block.rows[i].with_before = together <= most_together;
+      block.rows[i].with_before = i > first && together <= most_together;
     }
   }
-  return {how, block};
+  return {how_block(subject, scale, width), block};
 }
 
 }  // namespace quadrille

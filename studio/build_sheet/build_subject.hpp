@@ -62,4 +62,9 @@ std::vector<LooseGroup> loose_groups(const BuildSubject& subject);
 /// `left_out`: names of those that cannot be built as things are, each with the reason.
 std::vector<BuildSubject> build_subjects(const Setting& setting, std::vector<std::string>& left_out);
 
+/// "12", or "#12" in a garland, where a number stands beside sizes in inches.
+inline std::string cluster_name(const BuildSubject& subject, std::uint32_t number) {
+  return (subject.chart.rings ? "" : "#") + std::to_string(number);
+}
+
 }  // namespace quadrille

@@ -36,16 +36,15 @@ Row name_row(const BuildPiece& piece, bool numbered, double width) {
           }};
 }
 
-/// How one finds what the burst balloon was; where several ways are told, `at` says at which pieces.
-std::string finding_step(const BuildSubject& subject, const std::string& at) {
-  const std::string find = at.empty() ? "Find" : "At " + at + ": find";
+/// How one finds what the burst balloon was. `only_way`: on all these sheets; `start`: where lines are counted from.
+std::string finding_step(const BuildSubject& subject, bool only_way, const std::string& start) {
   if (subject.chart.rings)
-    return find +
-           " the number of its cluster on the picture \"Clusters\": count on from the nearest number. The cluster "
-           "chart "
-           "has its colours by place, the balloons beside it tell which one is missing.";
-  return find + " its stretch by measuring along the line from " + print_start(subject) +
-         ", and its name on the picture of that stretch. By it stand its size and colour.";
+    return std::string(only_way ? "Find" : "Where the piece's sheet has a cluster chart, find") +
+           " the number of the balloon's cluster on the picture \"Clusters\": count on from the nearest number. The "
+           "cluster chart has its colours by place, the balloons beside it tell which one is missing.";
+  return std::string(only_way ? "Find" : "Where the piece's sheet goes stretch by stretch, find") +
+         " the balloon's stretch by measuring along the line from " + start +
+         ", and its name on the picture of that stretch, which ends in its colour. The list beneath has its size.";
 }
 
 }  // namespace
@@ -173,19 +172,18 @@ Block sizes_block(const BuildSubject& subject, const Setting& setting, double wi
 }
 
 Block mending_block(std::span<const BuildSubject> subjects, Units units, double width) {
-  Block block = table_block("A balloon has burst", {}, width);
+  Block block =
+      table_block(std::string("A balloon has burst") + (subjects.size() > 1 ? ", in any piece" : ""), {}, width);
   int number = 0;
   const auto step = [&](const std::string& text) { block.rows.push_back(step_row(++number, text, width)); };
-  std::vector<std::pair<const BuildSubject*, std::string>> ways;  // the first subject of each, and the names of all
-  for (const BuildSubject& subject : subjects) {
-    const auto same = std::ranges::find_if(
-        ways, [&](const auto& way) { return finding_step(*way.first, "") == finding_step(subject, ""); });
-    if (same != ways.end())
-      same->second += "; " + subject.title();
-    else
-      ways.emplace_back(&subject, subject.title());
+  const std::string start = subjects.size() == 1 ? print_start(subjects.front()) : "the end that the sheet names";
+  const auto has_chart = [](const BuildSubject& subject) { return subject.chart.rings; };
+  for (const bool chart : {true, false}) {
+    const auto first = std::ranges::find(subjects, chart, has_chart);
+    if (first == subjects.end()) continue;
+    const bool only_way = std::ranges::count(subjects, chart, has_chart) == std::ssize(subjects);
+    step(finding_step(*first, only_way, start));
   }
-  for (const auto& [subject, names] : ways) step(finding_step(*subject, ways.size() > 1 ? names : ""));
   step(
       "Take one of that colour and size from the common box and blow it to the sizer's figure in \"Balloons and "
       "sizes\".");

@@ -25,7 +25,7 @@ std::vector<Block> caution_blocks(const BuildSubject& subject, double width);
 /// Colours and sizes with what they are blown to, how many and how many spares.
 Block sizes_block(const BuildSubject& subject, const Setting& setting, double width);
 
-/// How a burst balloon is found and replaced; where that is found in several ways, each with its pieces. Lengths in `units`.
+/// How a burst balloon is found, in each way in which these sheets tell of it, and replaced. Lengths in `units`.
 Block mending_block(std::span<const BuildSubject> subjects, Units units, double width);
 
 }  // namespace quadrille

@@ -12,6 +12,16 @@ Vec3 aside_of(const Vec3& tangent) {
   return aside.squaredNorm() < 1e-12 ? Vec3(Vec3::UnitZ()) : Vec3(aside.normalized());
 }
 
+/// `lateral` is the side to which the place lies in the elevation.
+std::string side_of(const SpinePlace& place, const std::string& lateral) {
+  const std::string depth = place.away_m < 0 ? "front" : "behind";
+  const double off = std::abs(place.off_m), away = std::abs(place.away_m);
+  constexpr double minor = 0.5;  // of the greater: below it a direction is not worth saying
+  if (away < minor * off) return lateral;
+  if (off < minor * away) return depth;
+  return depth + " " + lateral;
+}
+
 }  // namespace
 
 SpinePlace place_along(const Piece& piece, const Vec3& point, double near_m, double within_m) {
@@ -43,13 +53,10 @@ std::string print_side(const SpinePlace& place) {
   const Vec3 aside = aside_of(place.tangent) * (place.off_m < 0 ? -1.0 : 1.0);
   const std::string lateral = std::abs(aside.z()) >= std::abs(aside.x()) ? (aside.z() > 0 ? "above" : "below")
                                                                          : (aside.x() > 0 ? "right" : "left");
-  const std::string depth = place.away_m < 0 ? "front" : "behind";
-  const double off = std::abs(place.off_m), away = std::abs(place.away_m);
-  constexpr double minor = 0.5;  // of the greater: below it a direction is not worth saying
-  if (away < minor * off) return lateral;
-  if (off < minor * away) return depth;
-  return depth + " " + lateral;
+  return side_of(place, lateral);
 }
+
+std::string print_straight_side(const SpinePlace& place) { return side_of(place, place.off_m < 0 ? "below" : "above"); }
 
 double spine_length_m(const Piece& piece) { return piece.spine.empty() ? 0 : piece.spine.back().at_m; }
 

@@ -24,6 +24,9 @@ SpinePlace place_along(const Piece& piece, const Vec3& point, double near_m = 0,
 /// On which side of the spine that is, in words: "front", "above", "behind left", "on top" past the end of one that rises.
 std::string print_side(const SpinePlace& place);
 
+/// The same once the spine is drawn straight from left to right: "front", "above", "front below", "behind".
+std::string print_straight_side(const SpinePlace& place);
+
 /// Length of the spine [m], to its last point; 0 where it has none.
 double spine_length_m(const Piece& piece);
 

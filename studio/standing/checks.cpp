@@ -7,6 +7,7 @@
 
 #include "sdk/material.hpp"
 #include "sdk/number.hpp"
+#include "studio/model/hung_by.hpp"
 #include "studio/standing/dead_load.hpp"
 
 namespace quadrille {
@@ -232,10 +233,8 @@ bool is_steep(const LineRun& run, double level_share) {
 }
 
 const char* hook_assumption(const Piece& piece) {
-  const auto has = [&](std::string_view key) {
-    return std::ranges::any_of(piece.supplies, [&](const Supply& supply) { return supply.key == key; });
-  };
-  return has("cable-tie") ? "tie-hold" : has("hook") ? "hook-hold" : "hung-hold";
+  const HungBy by = hung_by(piece);
+  return by == HungBy::ties ? "tie-hold" : by == HungBy::hooks ? "hook-hold" : "hung-hold";
 }
 
 double dead_weight_needed_n(const Vec3& pull_on_piece_n, double friction) {
@@ -275,7 +274,7 @@ std::string name_of_support(const Piece& piece, std::size_t support) {
   }
   std::ranges::stable_sort(alike, {}, [&](std::size_t i) { return piece.frame.nodes[piece.supports[i].node].x(); });
   const auto place = static_cast<std::size_t>(std::ranges::find(alike, support) - alike.begin());
-  const std::string word = is_foot ? "foot" : "hook";
+  const std::string word = is_foot ? "foot" : word_of(hung_by(piece));
   if (alike.size() == 1) return word;
   if (alike.size() == 2) return (place == 0 ? "left " : "right ") + word;
   return word + " " + std::to_string(place + 1) + " from the left";

@@ -13,6 +13,7 @@
 #include "studio/paint/output.hpp"
 #include "studio/paint/text.hpp"
 #include "tests/build_sheet/build_pages.hpp"
+#include "tests/build_sheet/garlands.hpp"
 #include "tests/making/laid.hpp"
 #include "tests/paint/picture.hpp"
 #include "tests/paper/page_checks.hpp"
@@ -25,34 +26,6 @@ std::size_t times(const std::string& text, const std::string& part) {
   std::size_t count = 0;
   for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) ++count;
   return count;
-}
-
-/// A garland along 3 m: clusters of four unlike balloons, and fillers, by a formula.
-Piece garland(double length_m = 3) {
-  Piece piece;
-  constexpr double sizes[] = {16, 11, 5, 9};
-  const auto clusters = static_cast<std::uint32_t>(length_m / 0.25);
-  for (std::uint32_t i = 0; i < clusters; ++i) {
-    const Vec3 centre(0.125 + 0.25 * i, 0, 1.8);
-    piece.clusters.push_back({i + 1, 0.125 + 0.25 * i, centre, Vec3::UnitX(), 0});
-    for (std::uint32_t j = 0; j < 4; ++j) {
-      const double nominal = sizes[(i * 7 + j * 3) % 4], angle = j * pi / 2 + i * 0.4, r = nominal * 0.0127 * 0.9;
-      const Vec3 out(0.02 * j, std::cos(angle), std::sin(angle));
-      const Role role = (i + j) % 9 == 0 ? Role::accent : Role::body;
-      piece.balloons.push_back({centre + r * out, centre, 2 * r, nominal, (i * 5 + j) % 4, i + 1, j, role});
-    }
-    for (std::uint32_t j = 0; j < 1 + i % 3; ++j) {
-      const Vec3 off(0.05 * j, j == 0 ? -0.3 : 0.1, j == 1 ? 0.3 : -0.2);
-      piece.balloons.push_back({centre + off, centre, 0.11, 5, (i + j) % 4, 0, 0, Role::filler});
-    }
-  }
-  piece.spine = {{0, Vec3(0, 0, 1.8)}, {length_m, Vec3(length_m, 0, 1.8)}};
-  for (int i = 0; i < 4; ++i) {
-    piece.frame.nodes.emplace_back(length_m * i / 3, 0, 1.8);
-    piece.supports.push_back({SupportKind::hook, static_cast<std::uint32_t>(i), true, 0, 0, 0, 0, 0});
-  }
-  piece.tie_points = {{0, TiePurpose::side, piece.frame.nodes[0], "first end"}};
-  return piece;
 }
 
 std::vector<HardCase> build_cases() {
@@ -172,70 +145,6 @@ TEST_CASE("the balloons on a sheet add up to what is counted of its piece, and s
   }
 }
 
-// The repair of a garland: number, size and colour of each balloon, read off the paper.
-TEST_CASE("every balloon of a garland is on its sheet with cluster or filler number, size and colour") {
-  const Piece piece = garland();
-  const Folder folder;
-  const auto pdf = to_pdf(build(with_piece(piece), in_metres()), {"Garland", "2027-06-19"});
-  REQUIRE(pdf);
-  std::string text = output_of("pdftotext -raw '" + folder.write("build.pdf", *pdf) + "' -");
-  std::replace(text.begin(), text.end(), '\n', ' ');
-  for (const Cluster& cluster : piece.clusters) {
-    std::string row = std::to_string(cluster.number) + " ";
-    std::string list;
-    for (const Balloon& balloon : piece.balloons)
-      if (balloon.cluster == cluster.number)
-        list += (list.empty() ? "" : ", ") + std::to_string(static_cast<int>(balloon.nominal_in)) + " " +
-                static_cast<char>('A' + balloon.slot) + (balloon.role == Role::accent ? "*" : "");
-    row += list;
-    CHECK_MESSAGE(has(text, row), row);
-  }
-  // Fillers count anew in each half metre; by the formula every one holds those of two clusters, one after the other.
-  int fillers = 0;
-  for (std::uint32_t stretch = 0; stretch < 6; ++stretch) {
-    const auto heading = [](double from) {
-      return print_fixed(from, 2) + " m to " + print_fixed(from + 0.5, 2) + " m";
-    };
-    const std::size_t from = text.find(heading(0.5 * stretch)), to = text.find(heading(0.5 * stretch + 0.5));
-    REQUIRE(from != std::string::npos);
-    const std::string part = text.substr(from, to - from);
-    int number = 0;
-    for (const Balloon& balloon : piece.balloons) {
-      if (balloon.cluster != 0 || static_cast<std::uint32_t>(balloon.neck.x() / 0.5) != stretch) continue;
-      const std::string row = "f" + std::to_string(++number) + ": 5 " + static_cast<char>('A' + balloon.slot) + " ";
-      CHECK_MESSAGE(has(part, row), row);
-    }
-    CHECK_FALSE(has(part, "f" + std::to_string(number + 1) + ":"));
-    fillers += number;
-  }
-  CHECK(fillers == 24);  // 1, 2 and 3 by turns over 12 clusters
-}
-
-// A page held one line of fillers, "Stretch by stretch, continued": the picture that names them was on the page before.
-TEST_CASE("what is told of a stretch stands by its picture, in the same column") {
-  for (Paper paper : {Paper::a4, Paper::letter, Paper::a3, Paper::tabloid}) {
-    SheetOptions options = in_metres();
-    options.paper = paper;
-    int fillers = 0;
-    for (const Page& page : build(with_piece(garland(14)), options)) {
-      const TextMark* heading = nullptr;
-      for (const Mark& mark : page.marks) {
-        const auto* text = std::get_if<TextMark>(&mark.shape);
-        if (text == nullptr) continue;
-        if (has(text->text, " m to ")) heading = text;
-        if (text->text.size() < 3 || text->text[0] != 'f' || text->text.find(": ") == std::string::npos) continue;
-        if (text->text[1] < '0' || text->text[1] > '9') continue;
-        ++fillers;
-        REQUIRE_MESSAGE(heading != nullptr, text->text);
-        CHECK(text->box.y > heading->box.y);
-        CHECK(text->box.x >= heading->box.x - 0.01);
-        CHECK(text->box.right() <= heading->box.right() + 0.01);
-      }
-    }
-    CHECK(fillers == 111);  // 1, 2 and 3 by turns over 56 clusters: 18 · 6 + 1 + 2
-  }
-}
-
 TEST_CASE("each running mark is told with its cluster and where the middle of that is") {
   const Piece piece = laid::half_circle(laid::plan_of(PatternKind::spiral, 4, 3, 1, 5), 41);
   const std::string text = all_text(build(with_piece(piece), in_metres()));
@@ -286,16 +195,48 @@ TEST_CASE("lists had uneven gaps: rows were measured for a narrower column than 
     }
 }
 
-TEST_CASE("how a burst balloon is mended is told once, and for each way with its pieces") {
+TEST_CASE("how a burst balloon is mended is told once, and how it is found in each way that the sheets have") {
   CHECK(times(all_text(build(columns(3), in_metres())), "A balloon has burst\n") == 1);
   sample::Job job = columns(4, [](sample::Job&, PlacedPiece& p) { p.colours[1].colour = "ink"; });
   std::string text = all_text(build(job, in_metres()));
-  CHECK(times(text, "A balloon has burst\n") == 1);
+  CHECK(times(text, "A balloon has burst, in any piece\n") == 1);
   CHECK(times(text, "Pocket every scrap") == 1);
-  CHECK_FALSE(has(text, "\nAt "));
+  CHECK(has(text, "\nFind the number of the balloon's cluster"));
+  CHECK_FALSE(has(text, "Where the piece's sheet"));
   job = columns(4, [](sample::Job& j, PlacedPiece&) { j.built["c3"] = sample::built(garland()); });
   text = all_text(build(job, in_metres()));
-  CHECK(times(text, "A balloon has burst\n") == 1);
-  CHECK(has(text, "\nAt Aisle 1, 2, 4: find the number of its cluster"));
-  CHECK(has(text, "\nAt Aisle 3: find its stretch by measuring along the line from the left end"));
+  CHECK(times(text, "A balloon has burst, in any piece\n") == 1);
+  CHECK(has(text, "\nWhere the piece's sheet has a cluster chart, find the number of the balloon's cluster"));
+  CHECK(has(text,
+            "\nWhere the piece's sheet goes stretch by stretch, find the balloon's stretch by measuring along the "
+            "line from the end that the sheet names"));
+}
+
+// It took a page that was two thirds empty, all in its left column.
+TEST_CASE("how a burst balloon is mended stands after the last piece's lists, or in even columns of its own page") {
+  int after_lists = 0, own_page = 0;
+  for (Paper paper : {Paper::a4, Paper::letter, Paper::a3, Paper::tabloid})
+    for (const double length : {3.0, 4.0, 5.0, 6.0, 8.0, 14.0}) {
+      SheetOptions options = in_metres();
+      options.paper = paper;
+      sample::Job job = columns(4);
+      job.built["c4"] = sample::built(garland(length));
+      for (const Page& page : build(job, options)) {
+        check_page(page);
+        if (!has(all_text({page}), "A balloon has burst, in any piece\n")) continue;
+        after_lists += page.name != "A balloon has burst" ? 1 : 0;
+        if (page.name != "A balloon has burst") continue;
+        ++own_page;
+        std::map<double, double> ends;  // of the steps, by their left edge
+        for (const Mark& mark : page.marks)
+          if (const auto* text = std::get_if<TextMark>(&mark.shape); text && mark.part == Part::key)
+            if (text->style.face == Face::regular) ends[text->box.x] = std::max(ends[text->box.x], text->box.bottom());
+        REQUIRE(ends.size() >= 2);
+        const auto [least, most] = std::ranges::minmax_element(ends, {}, [](const auto& end) { return end.second; });
+        CHECK(most->second - least->second < 40);
+      }
+    }
+  CHECK(after_lists > 0);
+  CHECK(own_page > 0);
+  CHECK(after_lists + own_page == 24);
 }

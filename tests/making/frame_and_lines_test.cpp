@@ -237,3 +237,25 @@ TEST_CASE("what sits past the upper end of a pole is on top") {
   CHECK(loose[1].name == "t1");
   CHECK(loose[1].side == "on top");
 }
+
+// "f1: 11 D left" was drawn above the line: the picture is straight, the words were of the garland as it hangs.
+TEST_CASE(
+    "once the line is drawn straight its left side where it rises is above it, and its right side where it falls") {
+  Piece rising, falling;
+  rising.spine = {{0, {0, 0, 0}}, {2, {0, 0, 2}}}, falling.spine = {{0, {0, 0, 2}}, {2, {0, 0, 0}}};
+  const auto side = [](const Piece& piece, const Vec3& point) {
+    return print_straight_side(place_along(piece, point));
+  };
+  CHECK(side(rising, {-0.2, 0, 1}) == "above");
+  CHECK(side(rising, {0.2, 0, 1}) == "below");
+  CHECK(side(falling, {0.2, 0, 1}) == "above");
+  CHECK(side(falling, {-0.2, 0, 1}) == "below");
+  CHECK(side(rising, {-0.2, -0.2, 1}) == "front above");
+  CHECK(side(falling, {0.05, -0.3, 1}) == "front");
+  CHECK(side(rising, {0.02, 0.3, 1}) == "behind");
+  // A level line as it hangs.
+  Piece level;
+  level.spine = {{0, {0, 0, 1}}, {2, {2, 0, 1}}};
+  for (const Vec3& point : {Vec3(1, 0, 1.2), Vec3(1, -0.2, 0.8), Vec3(1, 0.3, 1), Vec3(1, -0.3, 1.05)})
+    CHECK(side(level, point) == print_side(place_along(level, point)));
+}
