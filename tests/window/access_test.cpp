@@ -79,7 +79,7 @@ TEST_CASE("every control of each dialog that takes the focus has a name") {
   const auto types = window->study()->types;
   check_names(NewEventDialog(parent, palettes, types), "New event", 10);
   check_names(KeysDialog(parent, keys_in_words(*window->GetMenuBar())), "Keys", 2);
-  check_names(IssueDialog(parent, "100.00 EUR", "2027-06-19", 30), "Issue", 4);
+  check_names(IssueDialog(parent, "100.00 EUR", "2027-06-19", 30, Units::metric), "Issue", 4);
   check_names(PiecesDialog(parent, [] {}), "Piece types", 3);
   check_names(PrintDialog(parent, window->study_shared(), Paper::a4), "Print", 6);
   check_names(ExportSheetsDialog(parent, window->study_shared(), Paper::a4, folder / "", "harvest"), "Export sheets",
