@@ -15,6 +15,7 @@
 #include "studio/standing/level_words.hpp"
 #include "studio/standing/site_words.hpp"
 #include "studio/standing/wind.hpp"
+#include "studio/takeoff/placing.hpp"
 #include "studio/takeoff/print.hpp"
 
 namespace quadrille {
@@ -44,7 +45,7 @@ Row line_row(const SafetyPiece& piece, const SafetyLine& line, const SafetySubje
   return cells_row(line_cells(line.label, way, print_length(laid.length_m, lengths),
                               print_fixed(laid.to_ground_rad * 180 / pi, 0) + "°",
                               line.pull_n ? print_pull(*line.pull_n, setting.units) : "–",
-                              line.without_m_s ? level_words(*line.without_m_s) : "–"),
+                              line.without_m_s ? short_level_words(*line.without_m_s, setting.units) : "–"),
                    width);
 }
 
@@ -80,7 +81,7 @@ void add_other_lines(Block& block, const SafetyPiece& piece, const Setting& sett
                                   width));
   for (const WithoutLine& lost : piece.answer->without)
     block.rows.push_back(
-        text_row("Without the line " + lost.line + " it bears " + level_words(lost.limit_gust_m_s) + ".", width));
+        text_row("Without the line " + lost.line + " it bears " + short_level_words(lost.limit_gust_m_s, setting.units) + ".", width));
 }
 
 Block feet_block(const SafetySubject& subject, const Setting& setting, double width) {
@@ -113,7 +114,8 @@ Block feet_block(const SafetySubject& subject, const Setting& setting, double wi
   std::vector<std::pair<std::string, std::vector<std::size_t>>> advice;
   for (const SafetyPiece& piece : subject.pieces) {
     if (piece.answer == nullptr) continue;
-    const std::string words = ballast_in_words(*piece.answer, setting.units);
+    const double container = setting.input.house != nullptr ? container_kg(*setting.input.house) : 0;
+    const std::string words = ballast_in_words(*piece.answer, setting.units, container);
     auto same = std::ranges::find(advice, words, &std::pair<std::string, std::vector<std::size_t>>::first);
     if (same == advice.end()) same = advice.insert(advice.end(), {words, {}});
     same->second.push_back(piece.number);
@@ -143,7 +145,7 @@ std::vector<Block> securing_blocks(const SafetySubject& subject, const Setting& 
       if (piece.answer == nullptr) continue;
       if (piece.answer->gust_m_s > 0 && !piece.answer->lines.empty())
         block.rows.push_back(text_row("Each pull is the greatest of its line in a gust of " +
-                                          level_words(piece.answer->gust_m_s) + ", whatever side it comes from.",
+                                          forecast_words(piece.answer->gust_m_s, setting.units) + ", whatever side it comes from.",
                                       width, 0.8, ink_quiet));
       add_most_pulled(block, piece, setting, width);
       add_other_lines(block, piece, setting, width);
@@ -160,14 +162,14 @@ std::vector<Block> outlet_blocks(const SafetySubject& subject, const Setting& se
   std::string text = "How far the outlet is, is not known.";
   if (outlet)
     text = "The outlet is " + print_distance(*outlet, setting.units) + " away" +
-           (subject.has_pictures() ? "; where it is, mark on the plan." : ".");
+           (subject.has_pictures() ? "; mark on the plan where it is." : ".");
   if (setting.input.power == nullptr) {
     text += " Cords and power were not reckoned.";
   } else {
     const auto power = std::ranges::find(*setting.input.power, subject.area->id, &AreaPower::area);
     if (power != setting.input.power->end()) {
       if (has_cord(*power))
-        text += " Cord: " + print_cord(*power, setting.units) + " of " + print_gauges(*power) + ".";
+        text += " Cord: " + print_cord(*power, setting.units) + " of " + print_gauges(*power, setting.units) + ".";
       else
         text += " No cord serves: bring " + print_own_power(*power) + ".";
     }

@@ -13,6 +13,8 @@
 namespace quadrille {
 namespace {
 
+constexpr const char* every_area = "Safety: every area";
+
 double height_of(const std::vector<Block>& blocks) {
   double height = 0;
   for (const Block& block : blocks) {
@@ -23,9 +25,10 @@ double height_of(const std::vector<Block>& blocks) {
   return height;
 }
 
-std::vector<Block> blocks_of(const SafetySubject& subject, const Setting& setting, const Rect& content, bool first) {
-  std::vector<Block> blocks = level_blocks(subject, setting, content.width);
+std::vector<Block> blocks_of(const SafetySubject& subject, const Setting& setting, const Rect& content, bool alone) {
+  std::vector<Block> blocks = open_blocks(subject, setting, content.width);
   const auto append = [&](std::vector<Block> more) { std::ranges::move(more, std::back_inserter(blocks)); };
+  append(level_blocks(subject, setting, content.width));
   append(watch_blocks(subject, content.width));
   std::vector<Block> lists = securing_blocks(subject, setting, content.width), pictures;
   std::ranges::move(outlet_blocks(subject, setting, content.width), std::back_inserter(lists));
@@ -42,7 +45,7 @@ std::vector<Block> blocks_of(const SafetySubject& subject, const Setting& settin
   append(std::move(pictures));
   append(std::move(after));
   append(check_blocks(subject, setting, content.width));
-  if (first) append(caution_check_blocks(setting, content.width));
+  if (alone) append(caution_check_blocks(setting, content.width));
   append(signature_blocks(subject, content.width));
   return blocks;
 }
@@ -63,9 +66,12 @@ std::vector<Page> safety_sheet(const SheetInput& input, const SheetOptions& opti
   document.landscape = has_wide_piece(subjects, document.content().width);
   for (const SafetySubject& subject : subjects) {
     const std::string heading = "Safety: " + subject.name();
-    add_table_pages(document, blocks_of(subject, setting, document.content(), &subject == &subjects.front()), {}, 1,
+    add_table_pages(document, blocks_of(subject, setting, document.content(), subjects.size() == 1), {}, 1,
                     heading, {heading, subject.name(), "", 1, 1});
   }
+  if (subjects.size() > 1)
+    if (const auto blocks = caution_check_blocks(setting, document.content().width); !blocks.empty())
+      add_table_pages(document, blocks, {}, 1, every_area, {every_area, "All areas", "", 1, 1});
   for (SheetDraft& draft : document.drafts)
     if (std::ranges::count(draft.page.marks, Part::scale_bar, &Mark::part) > 0) draft.text.scale = "as stated";
   if (subjects.empty()) {

@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "sdk/pattern.hpp"
+#include "studio/model/one_unit.hpp"
 #include "studio/takeoff/order.hpp"
 #include "studio/takeoff/placing.hpp"
 #include "studio/takeoff/spares.hpp"
@@ -103,15 +104,25 @@ void count_balloons(PieceCount& count, const Counts& counts, const PlacedPiece& 
   count.lines = values_of(std::move(lines));
 }
 
+/// As the house calls it, so that a part has one name on every list; else its own name in the event's units.
+std::string name_of_supply(const std::string& key, const std::string& name, const Event& event, const House& house) {
+  const SupplyStock* const own = find_supply(house, key);
+  return own != nullptr && own->key == key && !own->name.empty() ? own->name : in_one_unit(name, event.units);
+}
+
 void count_supplies(PieceCount& count, const PlacedPiece& placed, const Piece& piece, const Area& area,
-                    const House& house) {
+                    const Event& event, const House& house) {
   Supplies supplies;
-  for (const Supply& supply : piece.supplies) add(supplies, {supply.key, supply.label, supply.unit, supply.quantity});
-  for (const SupplyLine& supply : placing_supplies(placed, piece, area, house)) add(supplies, supply);
+  const auto add_named = [&](SupplyLine line) {
+    line.name = name_of_supply(line.key, line.name, event, house);
+    add(supplies, line);
+  };
+  for (const Supply& supply : piece.supplies) add_named({supply.key, supply.label, supply.unit, supply.quantity});
+  for (const SupplyLine& supply : placing_supplies(placed, piece, area, house)) add_named(supply);
   count.supplies = values_of(std::move(supplies));
 }
 
-PieceCount count_piece(const PlacedPiece& piece, const Area& area, const BuiltEvent& built,
+PieceCount count_piece(const PlacedPiece& piece, const Area& area, const Event& event, const BuiltEvent& built,
                        std::span<const Palette> palettes, const House& house) {
   PieceCount count;
   count.id = piece.id;
@@ -128,7 +139,7 @@ PieceCount count_piece(const PlacedPiece& piece, const Area& area, const BuiltEv
   } else if (found->second->status == Status::ok) {
     const Piece& content = found->second->piece;
     count_balloons(count, summed(content), piece, palettes);
-    count_supplies(count, piece, content, area, house);
+    count_supplies(count, piece, content, area, event, house);
     count.clusters = static_cast<std::int64_t>(content.clusters.size());
   } else {
     count.not_built = true;
@@ -155,7 +166,7 @@ EventCount count_event(const Event& event, const BuiltEvent& built, std::span<co
   for (const auto& area : event.areas)
     for (const auto& piece : area->pieces) {
       if (piece->hidden) continue;
-      count.pieces.push_back(count_piece(*piece, *area, built, palettes, house));
+      count.pieces.push_back(count_piece(*piece, *area, event, built, palettes, house));
       const PieceCount& last = count.pieces.back();
       for (const BalloonLine& line : last.lines) add(lines, line);
       for (const SupplyLine& supply : last.supplies) add(supplies, supply);

@@ -37,7 +37,7 @@ std::string name_of_area(const Event& event, const std::string& id) {
 void add_power(ToolList& list, const Event& event, const AreaPower& power) {
   const std::string where = name_of_area(event, power.area);
   if (has_cord(power)) {
-    list.add("tool-cord", "Cord of " + print_cord(power, event.units) + ", " + print_gauges(power), where);
+    list.add("tool-cord", "Cord of " + print_cord(power, event.units) + ", " + print_gauges(power, event.units), where);
     return;
   }
   std::string own = print_own_power(power);
