@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
+#include <variant>
 
 #include "studio/drawing/line_scene.hpp"
 #include "studio/drawing/site_scene.hpp"
@@ -166,6 +168,38 @@ double figure_place(const Scene& scene, const std::optional<Extent>& pieces) {
   return room_right < figure_width_m / 2 && room_left > figure_width_m / 2 ? left : right;
 }
 
+/// Whether a line passes through where the figure stands, or close to it.
+bool figure_is_in_a_line(const Scene& scene) {
+  const double half = figure_width_m / 2 + 0.05, left = scene.figure_x_m - half, right = scene.figure_x_m + half;
+  return std::ranges::any_of(scene.items, [&](const SceneItem& item) {
+    const auto* const line = std::get_if<SceneLine>(&item.shape);
+    if (line == nullptr) return false;
+    const auto& [low, high] = line->from_m.x < line->to_m.x ? std::pair{line->from_m, line->to_m}
+                                                            : std::pair{line->to_m, line->from_m};
+    if (high.x < left || low.x > right) return false;
+    // How high it is where it enters and leaves the figure's width: a line that slopes is lowest at one of them.
+    const auto height_at = [&](double x) {
+      const double share = high.x > low.x ? std::clamp((x - low.x) / (high.x - low.x), 0.0, 1.0) : 0;
+      return low.y + share * (high.y - low.y);
+    };
+    return std::min(height_at(left), height_at(right)) < figure_height_m;
+  });
+}
+
+/// Moves the figure beyond the ends of all lines where it would stand in one.
+void move_figure_off_lines(Scene& scene, std::optional<Extent> taken) {
+  if (!figure_is_in_a_line(scene)) return;
+  for (const SceneItem& item : scene.items)
+    if (const auto* const line = std::get_if<SceneLine>(&item.shape)) {
+      const auto [left, right] = std::minmax(line->from_m.x, line->to_m.x);
+      const Extent run{left, right, 0, 0};
+      taken = taken ? around(*taken, run) : run;
+    }
+  scene.figure_x_m = figure_place(scene, taken);
+  const double half = figure_width_m / 2;
+  scene.extent = around(scene.extent, {scene.figure_x_m - half, scene.figure_x_m + half, 0, figure_height_m});
+}
+
 /// Sets the photo behind the scene, which grows by a part of it. Alone in its area it is all that there is to see.
 void add_backdrop(const Backdrop& backdrop, bool alone, Scene& scene) {
   const double right = backdrop.x_m + backdrop.width_m(), top = backdrop.z_m + backdrop.height_m();
@@ -242,6 +276,7 @@ Scene scene_of(const Area& area, const BuiltEvent& built, std::span<const Palett
   if (all) scene.extent = around(scene.extent, *all);
   add_site(area, scene);
   add_lines(area, built, scene);
+  move_figure_off_lines(scene, all);
   if (area.backdrop) add_backdrop(*area.backdrop, scene.pieces.empty() && !scene.wall, scene);
   std::stable_sort(scene.items.begin(), scene.items.end(), [](const SceneItem& a, const SceneItem& b) {
     return comparable(a.depth_m) > comparable(b.depth_m);

@@ -24,7 +24,16 @@ std::string cited(const std::string& source) {
   return own.empty() ? "" : " (" + own + ")";
 }
 
-constexpr const char* about_sources = "Items without a source are common practice.";
+/// Beneath a list, a little off its last rule.
+Row sources_row(double width) {
+  constexpr double above = 1.4;
+  const Row row = text_row("Items without a source are common practice.", width, 0.8, ink_quiet);
+  return {row.height + above,
+          [row](Marks& marks, const Rect& at) {
+            row.draw(marks, {at.x, at.y + above, at.width, at.height - above});
+          },
+          true};
+}
 
 /// Where it is to be done: by name, or where those do not go into three lines by the numbers that the pictures and the
 /// levels have. Empty where the area has one piece alone.
@@ -143,7 +152,7 @@ std::vector<Block> check_blocks(const SafetySubject& subject, const Setting& set
   std::vector<Block> blocks{place_block("Checklist: " + subject.name() + ", the place", subject.area->id, setting, width),
                             pieces_block(subject, lines, width)};
   std::erase_if(blocks, [](const Block& block) { return block.rows.empty(); });
-  if (!blocks.empty()) blocks.back().rows.push_back(text_row(about_sources, width, 0.8, ink_quiet));
+  if (!blocks.empty()) blocks.back().rows.push_back(sources_row(width));
   return blocks;
 }
 
@@ -151,7 +160,7 @@ std::vector<Block> caution_check_blocks(const Setting& setting, double width) {
   if (setting.input.checklist == nullptr) return {};
   Block block = place_block("Checklist: every area", "", setting, width);
   if (block.rows.empty()) return {};
-  block.rows.push_back(text_row(about_sources, width, 0.8, ink_quiet));
+  block.rows.push_back(sources_row(width));
   return {block};
 }
 

@@ -29,6 +29,9 @@ const TextStyle front_style = type(pt_caption, ink_quiet, Face::regular, Across:
 constexpr Ink spine_ink{0.6, 0.61, 0.64, 1}, plate_ink{0.88, 0.88, 0.9, 1}, way_ink{0.8, 0.8, 0.82, 1},
     structure_ink{0.93, 0.93, 0.94, 1};
 
+/// As the elevation has it.
+bool is_out_of_plane(const Vec3& run) { return std::abs(run.y()) > 0.05; }
+
 class SafetyPainter {
  public:
   SafetyPainter(Marks& marks, const SafetySubject& subject, const SafetyView& view, const Setting& setting,
@@ -67,6 +70,8 @@ class SafetyPainter {
     return plan_.placement.on_page(piece.placed->x_m + p.x(), piece.placed->y_m + p.y());
   }
   void add_front();
+  void add_front_lines();
+  void label_under_floor(const Point2& anchor, const std::string& text);
   void add_plan_ground();
   void add_piece_from_above(const SafetyPiece& piece);
   void add_lines_from_above(const SafetyPiece& piece);
@@ -121,13 +126,12 @@ void SafetyPainter::number(const BuildPicture& picture, const PicturePlace& at, 
     add_ring(marks_, Part::dimension, box.middle(), number);
 }
 
-/// Black on a white edge, so that it shows on balloons of any colour. From the front, dashed where it comes forward and
-/// dotted where it goes back.
+/// Black on a narrow white edge, so that it shows on balloons of any colour. From the front dashed where it runs out of the
+/// picture's plane, as on all sheets.
 void SafetyPainter::add_line(const Point2& from, const Point2& to, const Vec3& run, bool from_above) {
   Pen pen{ink_text, mm_strong, {}, false};
-  if (!from_above && std::abs(run.y()) > 0.2 * run.norm())
-    pen.dashes = run.y() < 0 ? std::vector{2.2, 1.0} : std::vector{0.7, 0.9};
-  Mark mark = stroked_mark(Part::drawing, line_path(from, to), {ink_paper, 1.1, {}, false});
+  if (!from_above && is_out_of_plane(run)) pen.dashes = {1.6, 0.9};
+  Mark mark = stroked_mark(Part::drawing, line_path(from, to), {ink_paper, mm_strong + 0.3, {}, false});
   std::get<PathMark>(mark.shape).stroke.push_back(pen);
   marks_.push_back(std::move(mark));
 }
@@ -138,24 +142,7 @@ void SafetyPainter::add_front() {
   Marks scene = scene_marks(view_.scene, front_.placement, look, front_.room.x, front_.room.right());
   taken_front_ = text_boxes(scene);
   std::ranges::move(scene, std::back_inserter(marks_));
-  std::vector<std::pair<PicturePlace, std::string>> labels;
-  for (const std::size_t index : view_.pieces)
-    for (const SafetyLine& line : subject_.pieces[index].lines) {
-      const SafetyPiece& piece = subject_.pieces[index];
-      const Point2 from = on_front(piece, line.laid.run.from), to = on_front(piece, line.laid.run.to);
-      add_line(from, to, line.laid.run.to - line.laid.run.from, false);
-      add_anchor_mark(marks_, piece.placed->lines[line.laid.line].anchor, to);
-      taken_front_.push_back({to.x - 1.3, to.y - 1.3, 2.6, 2.6});
-      // Those that fall on each other when seen from the front share a label.
-      const auto same = std::ranges::find_if(labels, [&](const auto& other) {
-        return std::abs(other.first.at.x - to.x) < 1.5 && std::abs(other.first.at.y - to.y) < 1.5;
-      });
-      if (same != labels.end())
-        same->second += ", " + line.label;
-      else
-        labels.push_back({{to, {0, 1}}, line.label});
-    }
-  for (const auto& [place, text] : labels) label(front_, place, text, taken_front_, 2.2);
+  add_front_lines();
   for (const std::size_t index : view_.pieces) {
     const SafetyPiece& piece = subject_.pieces[index];
     const auto shown = std::ranges::find(view_.scene.pieces, piece.placed->id, &ScenePiece::id);
@@ -163,6 +150,66 @@ void SafetyPainter::add_front() {
     const double middle = (shown->crown_left_m + shown->crown_right_m) / 2;
     number(front_, {front_.placement.on_page(middle, shown->extent.top), {0, -1}}, piece, taken_front_);
   }
+}
+
+/// Lines and anchors; those that fall on each other when seen from the front are drawn once, and their label says which is
+/// which.
+void SafetyPainter::add_front_lines() {
+  constexpr double same_mm = 0.4;
+  const auto lie_together = [&](const Point2& a, const Point2& b) { return std::hypot(a.x - b.x, a.y - b.y) < same_mm; };
+  struct Drawn {
+    Point2 from, to;
+    std::vector<std::pair<std::string, double>> lines;  // label, and how far it comes forward (below 0) or goes back [m]
+    bool leaves_plane = false;
+  };
+  std::vector<Drawn> all;
+  for (const std::size_t index : view_.pieces) {
+    const SafetyPiece& piece = subject_.pieces[index];
+    for (const SafetyLine& line : piece.lines) {
+      const Vec3 run = line.laid.run.to - line.laid.run.from;
+      const Point2 from = on_front(piece, line.laid.run.from), to = on_front(piece, line.laid.run.to);
+      auto drawn = std::ranges::find_if(
+          all, [&](const Drawn& other) { return lie_together(other.from, from) && lie_together(other.to, to); });
+      if (drawn == all.end()) {
+        add_line(from, to, run, false);
+        add_anchor_mark(marks_, piece.placed->lines[line.laid.line].anchor, to);
+        taken_front_.push_back({to.x - 1.3, to.y - 1.3, 2.6, 2.6});
+        drawn = all.insert(all.end(), {from, to, {}, is_out_of_plane(run)});
+      }
+      drawn->lines.emplace_back(line.label, run.y());
+    }
+  }
+  std::ranges::sort(all, {}, [](const Drawn& drawn) { return drawn.to.x; });
+  for (const Drawn& drawn : all) {
+    std::string text;
+    for (const auto& [name, depth] : drawn.lines) {
+      text += (text.empty() ? "" : ", ") + name;
+      if (drawn.leaves_plane && drawn.lines.size() > 1) text += depth < 0 ? " front" : " back";
+    }
+    label_under_floor(drawn.to, text);
+  }
+}
+
+/// Beneath the floor, in the first row that has room, with a line down from the anchor: never on what is drawn.
+void SafetyPainter::label_under_floor(const Point2& anchor, const std::string& text) {
+  constexpr double first = 2.6, row = 4.0, height = 3.7, least_leader = 0.2;
+  const TextStyle style = type(pt_caption, ink_text, Face::bold, Across::centre);
+  const double width = text_width(text, style) + 0.6, floor = front_.placement.origin.y;
+  for (double top = floor + first; top + height <= floor + view_under_floor + view_between; top += row)
+    for (const double share : {0.5, 0.12, 0.88, 0.3, 0.7}) {
+      const Rect box{anchor.x - share * width, top, width, height};
+      // The anchor's own mark is where the leader begins.
+      const Rect leader{anchor.x - 0.3, std::max(anchor.y, floor) + 1.4, 0.6, top - std::max(anchor.y, floor) - 1.4};
+      if (box.x < front_.room.x || box.right() > front_.room.right() || meets_any(box, taken_front_)) continue;
+      if (leader.height > 0 && meets_any(leader, taken_front_)) continue;
+      if (top - (anchor.y + 1.3) > least_leader)
+        marks_.push_back(
+            line_mark(Part::dimension, {anchor.x, anchor.y + 1.3}, {anchor.x, top + 0.2}, mm_hair, ink_quiet));
+      marks_.push_back(text_mark(Part::dimension, box, text, style));
+      taken_front_.push_back(box);
+      if (leader.height > 0) taken_front_.push_back(leader);
+      return;
+    }
 }
 
 void SafetyPainter::add_plan_ground() {
@@ -273,8 +320,8 @@ std::string SafetyPainter::legend() const {
   say(hooks, "Rings: hooks.");
   say(has_walkway_, "Hatched: walkway.");
   say(!anchors.empty(),
-      "From the front, dashed lines come forward and dotted ones go back. Beside a line: its length, its angle to the "
-      "ground, and its greatest pull in the gust that is forecast.");
+      "From the front, dashed lines run out in front or behind. Beside a line: its length, its angle to the ground, and "
+      "its greatest pull in the gust that is forecast.");
   return text;
 }
 
