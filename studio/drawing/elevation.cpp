@@ -174,8 +174,8 @@ bool figure_is_in_a_line(const Scene& scene) {
   return std::ranges::any_of(scene.items, [&](const SceneItem& item) {
     const auto* const line = std::get_if<SceneLine>(&item.shape);
     if (line == nullptr) return false;
-    const auto& [low, high] = line->from_m.x < line->to_m.x ? std::pair{line->from_m, line->to_m}
-                                                            : std::pair{line->to_m, line->from_m};
+    const auto& [low, high] =
+        line->from_m.x < line->to_m.x ? std::pair{line->from_m, line->to_m} : std::pair{line->to_m, line->from_m};
     if (high.x < left || low.x > right) return false;
     // How high it is where it enters and leaves the figure's width: a line that slopes is lowest at one of them.
     const auto height_at = [&](double x) {
@@ -197,6 +197,13 @@ void move_figure_off_lines(Scene& scene, std::optional<Extent> taken) {
     }
   scene.figure_x_m = figure_place(scene, taken);
   const double half = figure_width_m / 2;
+  // Not on a post that stands just there.
+  for (std::size_t tries = 0; tries < scene.structures.size() && !scene.wall; ++tries)
+    for (const SceneStructure& s : scene.structures) {
+      const Extent e = s.extent();
+      if (e.width() < 2 * figure_width_m && e.right > scene.figure_x_m - half && e.left < scene.figure_x_m + half)
+        scene.figure_x_m = e.right + 0.1 + half;
+    }
   scene.extent = around(scene.extent, {scene.figure_x_m - half, scene.figure_x_m + half, 0, figure_height_m});
 }
 

@@ -71,7 +71,7 @@ class SafetyPainter {
   }
   void add_front();
   void add_front_lines();
-  void label_under_floor(const Point2& anchor, const std::string& text);
+  void label_under_floor(const Point2& anchor, const std::string& text, const std::vector<double>& others);
   void add_plan_ground();
   void add_piece_from_above(const SafetyPiece& piece);
   void add_lines_from_above(const SafetyPiece& piece);
@@ -156,10 +156,13 @@ void SafetyPainter::add_front() {
 /// which.
 void SafetyPainter::add_front_lines() {
   constexpr double same_mm = 0.4;
-  const auto lie_together = [&](const Point2& a, const Point2& b) { return std::hypot(a.x - b.x, a.y - b.y) < same_mm; };
+  const auto lie_together = [&](const Point2& a, const Point2& b) {
+    return std::hypot(a.x - b.x, a.y - b.y) < same_mm;
+  };
   struct Drawn {
     Point2 from, to;
-    std::vector<std::pair<std::string, double>> lines;  // label, and how far it comes forward (below 0) or goes back [m]
+    std::vector<std::pair<std::string, double>>
+        lines;  // label, and how far it comes forward (below 0) or goes back [m]
     bool leaves_plane = false;
   };
   std::vector<Drawn> all;
@@ -186,18 +189,24 @@ void SafetyPainter::add_front_lines() {
       text += (text.empty() ? "" : ", ") + name;
       if (drawn.leaves_plane && drawn.lines.size() > 1) text += depth < 0 ? " front" : " back";
     }
-    label_under_floor(drawn.to, text);
+    std::vector<double> others;
+    for (const Drawn& other : all)
+      if (&other != &drawn) others.push_back(other.to.x);
+    label_under_floor(drawn.to, text, others);
   }
 }
 
-/// Beneath the floor, in the first row that has room, with a line down from the anchor: never on what is drawn.
-void SafetyPainter::label_under_floor(const Point2& anchor, const std::string& text) {
-  constexpr double first = 2.6, row = 4.0, height = 3.7, least_leader = 0.2;
+/// Beneath the floor, in the first row that has room, with a line down from the anchor: never on what is drawn, nor under
+/// the anchors at `others`, whose own lines come down there.
+void SafetyPainter::label_under_floor(const Point2& anchor, const std::string& text,
+                                      const std::vector<double>& others) {
+  constexpr double first = 2.6, row = 4.0, height = 3.7, least_leader = 0.2, clear = 0.8;
   const TextStyle style = type(pt_caption, ink_text, Face::bold, Across::centre);
   const double width = text_width(text, style) + 0.6, floor = front_.placement.origin.y;
   for (double top = floor + first; top + height <= floor + view_under_floor + view_between; top += row)
-    for (const double share : {0.5, 0.12, 0.88, 0.3, 0.7}) {
+    for (const double share : {0.5, 0.3, 0.7, clear / width, 1 - clear / width}) {
       const Rect box{anchor.x - share * width, top, width, height};
+      if (std::ranges::any_of(others, [&](double x) { return x > box.x - clear && x < box.right() + clear; })) continue;
       // The anchor's own mark is where the leader begins.
       const Rect leader{anchor.x - 0.3, std::max(anchor.y, floor) + 1.4, 0.6, top - std::max(anchor.y, floor) - 1.4};
       if (box.x < front_.room.x || box.right() > front_.room.right() || meets_any(box, taken_front_)) continue;
@@ -320,7 +329,8 @@ std::string SafetyPainter::legend() const {
   say(hooks, "Rings: hooks.");
   say(has_walkway_, "Hatched: walkway.");
   say(!anchors.empty(),
-      "From the front, dashed lines run out in front or behind. Beside a line: its length, its angle to the ground, and "
+      "From the front, dashed lines run out in front or behind. Beside a line: its length, its angle to the ground, "
+      "and "
       "its greatest pull in the gust that is forecast.");
   return text;
 }

@@ -9,7 +9,6 @@
 #include <utility>
 
 #include "sdk/pattern.hpp"
-#include "studio/model/one_unit.hpp"
 #include "studio/takeoff/order.hpp"
 #include "studio/takeoff/placing.hpp"
 #include "studio/takeoff/spares.hpp"
@@ -104,17 +103,17 @@ void count_balloons(PieceCount& count, const Counts& counts, const PlacedPiece& 
   count.lines = values_of(std::move(lines));
 }
 
-/// As the house calls it, so that a part has one name on every list; else its own name in the event's units.
-std::string name_of_supply(const std::string& key, const std::string& name, const Event& event, const House& house) {
+/// As the house calls it, so that a part has one name on every list.
+std::string name_of_supply(const std::string& key, const std::string& name, const House& house) {
   const SupplyStock* const own = find_supply(house, key);
-  return own != nullptr && own->key == key && !own->name.empty() ? own->name : in_one_unit(name, event.units);
+  return own != nullptr && own->key == key && !own->name.empty() ? own->name : name;
 }
 
 void count_supplies(PieceCount& count, const PlacedPiece& placed, const Piece& piece, const Area& area,
-                    const Event& event, const House& house) {
+                    const House& house) {
   Supplies supplies;
   const auto add_named = [&](SupplyLine line) {
-    line.name = name_of_supply(line.key, line.name, event, house);
+    line.name = name_of_supply(line.key, line.name, house);
     add(supplies, line);
   };
   for (const Supply& supply : piece.supplies) add_named({supply.key, supply.label, supply.unit, supply.quantity});
@@ -122,7 +121,7 @@ void count_supplies(PieceCount& count, const PlacedPiece& placed, const Piece& p
   count.supplies = values_of(std::move(supplies));
 }
 
-PieceCount count_piece(const PlacedPiece& piece, const Area& area, const Event& event, const BuiltEvent& built,
+PieceCount count_piece(const PlacedPiece& piece, const Area& area, const BuiltEvent& built,
                        std::span<const Palette> palettes, const House& house) {
   PieceCount count;
   count.id = piece.id;
@@ -139,7 +138,7 @@ PieceCount count_piece(const PlacedPiece& piece, const Area& area, const Event& 
   } else if (found->second->status == Status::ok) {
     const Piece& content = found->second->piece;
     count_balloons(count, summed(content), piece, palettes);
-    count_supplies(count, piece, content, area, event, house);
+    count_supplies(count, piece, content, area, house);
     count.clusters = static_cast<std::int64_t>(content.clusters.size());
   } else {
     count.not_built = true;
@@ -166,7 +165,7 @@ EventCount count_event(const Event& event, const BuiltEvent& built, std::span<co
   for (const auto& area : event.areas)
     for (const auto& piece : area->pieces) {
       if (piece->hidden) continue;
-      count.pieces.push_back(count_piece(*piece, *area, event, built, palettes, house));
+      count.pieces.push_back(count_piece(*piece, *area, built, palettes, house));
       const PieceCount& last = count.pieces.back();
       for (const BalloonLine& line : last.lines) add(lines, line);
       for (const SupplyLine& supply : last.supplies) add(supplies, supply);

@@ -319,6 +319,6 @@ TEST_CASE("how a burst balloon is mended is told once, and for each way with its
   job = columns(4, [](sample::Job& j, PlacedPiece&) { j.built["c3"] = sample::built(garland()); });
   text = all_text(build(job, in_metres()));
   CHECK(times(text, "A balloon has burst\n") == 1);
-  CHECK(has(text, "\nAt Aisle 1, 2, 4: find the number of its cluster"));
+  CHECK(has(text, "\nAt Aisle 1, 2 and 4: find the number of its cluster"));
   CHECK(has(text, "\nAt Aisle 3: find its stretch by measuring along the line from the left end"));
 }

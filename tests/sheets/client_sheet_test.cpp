@@ -174,8 +174,10 @@ TEST_CASE("the cautions are those of the place: wind and release outdoors alone"
   CHECK(has(inside, "Latex"));
   CHECK_FALSE(has(inside, "Beaufort"));
   const auto outside = changed([](sample::Job&, Area& area) { area.site.surroundings = Surroundings::outdoors; });
-  // The printed top of force 5 is 24 mph or 38 km/h (beaufort.csv); the smaller is taken: 38 / 1.609344 = 23.6 mph.
-  CHECK(has(all_text(client(outside)), "Beaufort 5 (23.6 mph, 38 km/h)"));
+  // The printed top of force 5 is 24 mph or 38 km/h (beaufort.csv); the smaller is taken: 38 / 1.609344 = 23.6 mph, and
+  // whole miles are rounded down.
+  CHECK(has(all_text(client(outside)), "Nothing is left up above 23 mph (Beaufort 5)."));
+  CHECK(has(all_text(client(outside, in_metres())), "Nothing is left up above 38 km/h (Beaufort 5)."));
 }
 
 TEST_CASE("with one area only what is of that area is on the client sheet") {
@@ -211,7 +213,7 @@ TEST_CASE("a hall full of columns took a page of rows: those alike share one, ot
   const auto other =
       columns(5, [](sample::Job& job, PlacedPiece&) { job.built["c3"] = sample::built(sample::column(1.5, 0.2)); });
   const std::string text = all_text(client(other));
-  CHECK(has(text, "\nAisle 1, 2\n2 × "));
+  CHECK(has(text, "\nAisle 1 and 2\n2 × "));
   CHECK(has(text, "\nAisle 3\n"));
-  CHECK(has(text, "\nAisle 4, 5\n2 × "));
+  CHECK(has(text, "\nAisle 4 and 5\n2 × "));
 }
