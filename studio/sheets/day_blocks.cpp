@@ -68,7 +68,7 @@ Row contact_row(const std::string& what, const std::string& name, double width) 
 }
 
 struct TaskColumns {
-  static constexpr double box = 5.5, number = 13, time = 13, people = 15, where = 38, slack = 16, air = 1.8;
+  static constexpr double box = 5.5, number = 18, time = 13, people = 15, where = 38, slack = 16, air = 1.8;
   double what;
   explicit TaskColumns(double width) : what(width - box - number - 2 * time - people - where - slack - 6 * air) {}
 };
@@ -138,6 +138,13 @@ std::string name_of_list(const PlannedTask& planned) {
 
 /// Over the tasks of another day than the event's.
 std::string day_words(int day) { return day > 0 ? "After midnight" : day < 0 ? "The day before" : "The day itself"; }
+
+Row divider_row(const std::string& text) {
+  constexpr double above = 1.6;
+  return {above + line_height + 0.8, [=](Marks& marks, const Rect& at) {
+            marks.push_back(text_mark(Part::key, {at.x, at.y + above, at.width, line_height}, text, table_bold));
+          }};
+}
 
 /// What lies between build and strike.
 Block event_block(const Event& event, double width) {
@@ -291,7 +298,7 @@ std::vector<Block> task_blocks(const Setting& setting, double width) {
     }
     const DayRowWords words = words_of(row, plan, event);
     if (words.has_clock && words.day != last_day) {
-      blocks.back().rows.push_back(cells_row({{day_words(words.day), 0, Across::left, Face::bold}}, width));
+      blocks.back().rows.push_back(divider_row(day_words(words.day)));
       last_day = words.day;
     }
     blocks.back().rows.push_back(task_row(words, width));

@@ -99,7 +99,7 @@ ChartScale scale_of(const ChartSpan& span, const DayPlan& plan, double width) {
   }
   // A last strip with a little alone is none: the others are drawn somewhat closer.
   const std::int64_t full = whole / scale.strip_s, rest = whole % scale.strip_s;
-  if (full > 0 && rest > 0 && 3 * rest < scale.strip_s) scale.strip_s = (whole / full + 899) / 900 * 900;
+  if (full > 0 && rest > 0 && 5 * rest <= full * scale.strip_s) scale.strip_s = (whole / full + 299) / 300 * 300;
   for (const std::int64_t grid : grids) {
     scale.grid_s = grid;
     if (scale.mm(grid) >= least_grid) break;

@@ -16,7 +16,7 @@ struct DayRow {
 };
 
 /// Every task in one row, in the order of each row's first. Between the tasks of a row is less than a minute in which none
-/// of them is done; all begin on the same day.
+/// of them is done; all begin on the same day, and take half an hour at most together.
 std::vector<DayRow> day_rows(const DayPlan& plan, const Event& event);
 
 /// What a row says.

@@ -18,6 +18,7 @@
 #include "studio/paint/style.hpp"
 #include "studio/paint/text.hpp"
 #include "studio/paper/table_rows.hpp"
+#include "studio/sheets/safety_front.hpp"
 #include "studio/sheets/safety_view.hpp"
 #include "studio/standing/site_words.hpp"
 
@@ -28,9 +29,6 @@ constexpr const char* front_words = "Front: the audience stands here";
 const TextStyle front_style = type(pt_caption, ink_quiet, Face::regular, Across::centre);
 constexpr Ink spine_ink{0.6, 0.61, 0.64, 1}, plate_ink{0.88, 0.88, 0.9, 1}, way_ink{0.8, 0.8, 0.82, 1},
     structure_ink{0.93, 0.93, 0.94, 1};
-
-/// As the elevation has it.
-bool is_out_of_plane(const Vec3& run) { return std::abs(run.y()) > 0.05; }
 
 class SafetyPainter {
  public:
@@ -152,47 +150,25 @@ void SafetyPainter::add_front() {
   }
 }
 
-/// Lines and anchors; those that fall on each other when seen from the front are drawn once, and their label says which is
-/// which.
 void SafetyPainter::add_front_lines() {
-  constexpr double same_mm = 0.4;
-  const auto lie_together = [&](const Point2& a, const Point2& b) {
-    return std::hypot(a.x - b.x, a.y - b.y) < same_mm;
-  };
-  struct Drawn {
-    Point2 from, to;
-    std::vector<std::pair<std::string, double>>
-        lines;  // label, and how far it comes forward (below 0) or goes back [m]
-    bool leaves_plane = false;
-  };
-  std::vector<Drawn> all;
+  std::vector<FrontLine> all;
   for (const std::size_t index : view_.pieces) {
     const SafetyPiece& piece = subject_.pieces[index];
-    for (const SafetyLine& line : piece.lines) {
-      const Vec3 run = line.laid.run.to - line.laid.run.from;
-      const Point2 from = on_front(piece, line.laid.run.from), to = on_front(piece, line.laid.run.to);
-      auto drawn = std::ranges::find_if(
-          all, [&](const Drawn& other) { return lie_together(other.from, from) && lie_together(other.to, to); });
-      if (drawn == all.end()) {
-        add_line(from, to, run, false);
-        add_anchor_mark(marks_, piece.placed->lines[line.laid.line].anchor, to);
-        taken_front_.push_back({to.x - 1.3, to.y - 1.3, 2.6, 2.6});
-        drawn = all.insert(all.end(), {from, to, {}, is_out_of_plane(run)});
-      }
-      drawn->lines.emplace_back(line.label, run.y());
-    }
+    for (const SafetyLine& line : piece.lines)
+      all.push_back({on_front(piece, line.laid.run.from), on_front(piece, line.laid.run.to),
+                     line.laid.run.to - line.laid.run.from, piece.placed->lines[line.laid.line].anchor, line.label});
   }
-  std::ranges::sort(all, {}, [](const Drawn& drawn) { return drawn.to.x; });
-  for (const Drawn& drawn : all) {
-    std::string text;
-    for (const auto& [name, depth] : drawn.lines) {
-      text += (text.empty() ? "" : ", ") + name;
-      if (drawn.leaves_plane && drawn.lines.size() > 1) text += depth < 0 ? " front" : " back";
-    }
+  all = seen_from_front(all);
+  for (const FrontLine& line : all) {
+    add_line(line.from, line.to, line.run, false);
+    add_anchor_mark(marks_, line.anchor, line.to);
+    taken_front_.push_back({line.to.x - 1.3, line.to.y - 1.3, 2.6, 2.6});
+  }
+  for (const FrontLine& line : all) {
     std::vector<double> others;
-    for (const Drawn& other : all)
-      if (&other != &drawn) others.push_back(other.to.x);
-    label_under_floor(drawn.to, text, others);
+    for (const FrontLine& other : all)
+      if (&other != &line) others.push_back(other.to.x);
+    label_under_floor(line.to, line.label, others);
   }
 }
 

@@ -7,6 +7,7 @@
 
 #include "studio/making/anchored_line.hpp"
 #include "studio/paint/output.hpp"
+#include "studio/sheets/safety_front.hpp"
 #include "studio/standing/level_words.hpp"
 #include "studio/standing/site_words.hpp"
 #include "tests/paint/picture.hpp"
@@ -297,6 +298,18 @@ TEST_CASE("a table of six metres was drawn from above as small as a post") {
   CHECK(std::ranges::any_of(boxes, [&](const Rect& box) {
     return std::abs(box.width - 2000 / scale) < 0.01 && std::abs(box.height - 800 / scale) < 0.01;
   }));
+}
+
+TEST_CASE("two lines that fall on each other from the front were drawn as neither: one is, and says which is which") {
+  const FrontLine first{{10, 20}, {5, 40}, Vec3(-1, -1.6, -1.5), AnchorKind::stake, "L1"};
+  FrontLine back = first, other = first;
+  back.run.y() = 1.6, back.label = "L2";
+  other.to.x = 30, other.run.y() = 0, other.label = "L3";
+  const auto seen = seen_from_front({other, first, back});
+  REQUIRE(seen.size() == 2);
+  CHECK(seen[0].label == "L1 front, L2 back");
+  CHECK(seen[1].label == "L3");
+  CHECK_FALSE(is_out_of_plane(seen[1].run));
 }
 
 TEST_CASE("the legend of a picture explains the signs that are there, and no others") {
