@@ -186,6 +186,18 @@ bool figure_is_in_a_line(const Scene& scene) {
   });
 }
 
+/// Where the figure at `x_m` clears all narrow structures, moved `way` (1 to the right, -1 to the left).
+double off_posts(const Scene& scene, double x_m, int way) {
+  const double half = figure_width_m / 2, apart = 0.1;
+  for (std::size_t tries = 0; tries < scene.structures.size(); ++tries)
+    for (const SceneStructure& s : scene.structures) {
+      const Extent e = s.extent();
+      if (e.width() >= 2 * figure_width_m || e.right <= x_m - half || e.left >= x_m + half) continue;
+      x_m = way > 0 ? e.right + apart + half : e.left - apart - half;
+    }
+  return x_m;
+}
+
 /// Moves the figure beyond the ends of all lines where it would stand in one.
 void move_figure_off_lines(Scene& scene, std::optional<Extent> taken) {
   if (!figure_is_in_a_line(scene)) return;
@@ -195,16 +207,16 @@ void move_figure_off_lines(Scene& scene, std::optional<Extent> taken) {
       const Extent run{left, right, 0, 0};
       taken = taken ? around(*taken, run) : run;
     }
-  scene.figure_x_m = figure_place(scene, taken);
-  const double half = figure_width_m / 2;
-  // Not on a post that stands just there.
-  for (std::size_t tries = 0; tries < scene.structures.size() && !scene.wall; ++tries)
-    for (const SceneStructure& s : scene.structures) {
-      const Extent e = s.extent();
-      if (e.width() < 2 * figure_width_m && e.right > scene.figure_x_m - half && e.left < scene.figure_x_m + half)
-        scene.figure_x_m = e.right + 0.1 + half;
-    }
-  scene.extent = around(scene.extent, {scene.figure_x_m - half, scene.figure_x_m + half, 0, figure_height_m});
+  const double half = figure_width_m / 2, gap = 0.22 + half;
+  double x_m = figure_place(scene, taken);
+  if (taken && !scene.wall) {
+    // Not on a post that stands just there, and on the side where that makes the drawing less wide.
+    const double right = off_posts(scene, taken->right + gap, 1), left = off_posts(scene, taken->left - gap, -1);
+    const double wider_right = right + half - scene.extent.right, wider_left = scene.extent.left - (left - half);
+    x_m = wider_left < wider_right - 0.01 ? left : right;
+  }
+  scene.figure_x_m = x_m;
+  scene.extent = around(scene.extent, {x_m - half, x_m + half, 0, figure_height_m});
 }
 
 /// Sets the photo behind the scene, which grows by a part of it. Alone in its area it is all that there is to see.

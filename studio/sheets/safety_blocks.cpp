@@ -47,8 +47,8 @@ std::string way_of(const SafetyPiece& piece, const AnchoredLine& laid, const Are
   const std::string side = laid.right_m < 0 ? "left" : "right";
   std::string place = " at " + foot;
   if (away)
-    place = " " + print_length(std::abs(laid.away_m), lengths) + (laid.away_m < 0 ? " in front of " : " behind ") + foot +
-            (aside ? " and " + print_length(std::abs(laid.right_m), lengths) + " to its " + side : "");
+    place = " " + print_length(std::abs(laid.away_m), lengths) + (laid.away_m < 0 ? " in front of " : " behind ") +
+            foot + (aside ? " and " + print_length(std::abs(laid.right_m), lengths) + " to its " + side : "");
   else if (aside)
     place = " " + print_length(std::abs(laid.right_m), lengths) + " to the " + side + " of " + foot;
   return tie + " to a " + print_anchor(asked, area, lengths) + place;
@@ -65,10 +65,10 @@ std::vector<RowCell> cells_of_line(const SafetyPiece& piece, const SafetyLine& l
   if (line.without_m_s)
     without = short_level_words(*line.without_m_s, setting.units) +
               (forecast && *line.without_m_s < *forecast ? ": less than is forecast" : "");
-  auto cells = line_cells(label, way_of(piece, line.laid, *subject.area, lengths),
-                          print_length(line.laid.length_m, lengths),
-                          print_fixed(line.laid.to_ground_rad * 180 / pi, 0) + "°",
-                          line.pull_n ? print_pull(*line.pull_n, setting.units) : "–", without);
+  auto cells =
+      line_cells(label, way_of(piece, line.laid, *subject.area, lengths), print_length(line.laid.length_m, lengths),
+                 print_fixed(line.laid.to_ground_rad * 180 / pi, 0) + "°",
+                 line.pull_n ? print_pull(*line.pull_n, setting.units) : "–", without);
   if (line.without_m_s && forecast && *line.without_m_s < *forecast) cells.back().face = Face::bold;
   return cells;
 }
@@ -110,7 +110,8 @@ std::vector<std::string> line_notes(const SafetyPiece& piece, const Setting& set
 std::string lines_in_words(const SafetyPiece& piece, const SafetySubject& subject, const Setting& setting) {
   std::string text;
   for (const SafetyLine& line : piece.lines)
-    for (const RowCell& cell : cells_of_line(piece, line, subject, setting, own_label(line.label))) text += cell.text + "\n";
+    for (const RowCell& cell : cells_of_line(piece, line, subject, setting, own_label(line.label)))
+      text += cell.text + "\n";
   if (piece.answer != nullptr)
     for (const std::string& note : line_notes(piece, setting, own_label)) text += note + "\n";
   return text;
@@ -137,9 +138,10 @@ Block lines_block(const SafetySubject& subject, const Setting& setting, double w
       block.rows.push_back(text_row(note, width, 0.8, ink_quiet));
   }
   if (pulls)
-    block.rows.push_back(text_row("Each pull is the greatest of its line in the gust that is forecast, whatever side it "
-                                  "comes from.",
-                                  width, 0.8, ink_quiet));
+    block.rows.push_back(
+        text_row("Each pull is the greatest of its line in the gust that is forecast, whatever side it "
+                 "comes from.",
+                 width, 0.8, ink_quiet));
   return block;
 }
 

@@ -30,7 +30,7 @@ std::vector<Block> check_blocks(const SafetySubject& subject, const Setting& set
 /// The same for the whole event.
 std::vector<Block> caution_check_blocks(const Setting& setting, double width);
 
-/// A table for wind readings, outdoors, and lines for date, name and signature.
-std::vector<Block> signature_blocks(const SafetySubject& subject, double width);
+/// A table for so many wind readings, outdoors, and lines for date, name and signature.
+std::vector<Block> signature_blocks(const SafetySubject& subject, double width, int readings);
 
 }  // namespace quadrille

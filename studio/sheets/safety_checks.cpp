@@ -89,9 +89,8 @@ Block pieces_block(const SafetySubject& subject, const std::vector<ChecklistLine
   for (const ChecklistLine& line : lines) {
     if (line.open) continue;
     if (is_of_a_line(line)) {
-      const auto piece = std::ranges::find_if(subject.pieces, [&](const SafetyPiece& own) {
-        return own.placed->id == line.piece && !own.lines.empty();
-      });
+      const auto piece = std::ranges::find_if(
+          subject.pieces, [&](const SafetyPiece& own) { return own.placed->id == line.piece && !own.lines.empty(); });
       if (piece == subject.pieces.end() || !lines_told.insert(line.piece).second) continue;
       TickLine tick = lines_tick(*piece, lines);
       tick.where = where_of({&*piece}, subject, width), tick.detail = line.reason;
@@ -149,8 +148,9 @@ std::vector<Block> check_blocks(const SafetySubject& subject, const Setting& set
     return {block};
   }
   const std::vector<ChecklistLine>& lines = *setting.input.checklist;
-  std::vector<Block> blocks{place_block("Checklist: " + subject.name() + ", the place", subject.area->id, setting, width),
-                            pieces_block(subject, lines, width)};
+  std::vector<Block> blocks{
+      place_block("Checklist: " + subject.name() + ", the place", subject.area->id, setting, width),
+      pieces_block(subject, lines, width)};
   std::erase_if(blocks, [](const Block& block) { return block.rows.empty(); });
   if (!blocks.empty()) blocks.back().rows.push_back(sources_row(width));
   return blocks;
@@ -164,14 +164,14 @@ std::vector<Block> caution_check_blocks(const Setting& setting, double width) {
   return {block};
 }
 
-std::vector<Block> signature_blocks(const SafetySubject& subject, double width) {
+std::vector<Block> signature_blocks(const SafetySubject& subject, double width, int readings) {
   std::vector<Block> blocks;
   if (subject.outdoors()) {
     constexpr double time = 22, gust = 34, by = 40, row = 7.2;
     Block block = table_block("Wind read on the spot",
                               {{"Time", time}, {"Gust", gust}, {"Read by", by}, {"What was done"}}, width);
     block.with_before = true;
-    for (int i = 0; i < 5; ++i)
+    for (int i = 0; i < readings; ++i)
       block.rows.push_back(
           {row, [](Marks& marks, const Rect& at) {
              const double y = at.bottom();

@@ -136,14 +136,13 @@ std::vector<Block> level_blocks(const SafetySubject& subject, const Setting& set
     block.rows.push_back(text_row("There are no pieces in this area yet.", width));
   if (subject.outdoors()) {
     const auto& gust = subject.area->site.gust_m_s;
-    block.rows.push_back(text_row((gust ? "The forecast that this was reckoned with: gusts of " +
-                                             forecast_words(*gust, setting.units) + "."
-                                        : std::string("No forecast is known: get it, and reckon again.")) +
-                                      " Whatever was reckoned, nothing is left up above " +
-                                      short_level_words(beaufort_5_top_m_s, setting.units) +
-                                      ". Gusts count, not the mean wind; Beaufort numbers are those of the same "
-                                      "speed.",
-                                  width));
+    block.rows.push_back(text_row(
+        (gust ? "The forecast that this was reckoned with: gusts of " + forecast_words(*gust, setting.units) + "."
+              : std::string("No forecast is known: get it, and reckon again.")) +
+            " Whatever was reckoned, nothing is left up above " + short_level_words(beaufort_5_top_m_s, setting.units) +
+            ". Gusts count, not the mean wind; Beaufort numbers are those of the same "
+            "speed.",
+        width));
   }
   block.rows.push_back(planning_aid_row(width));
   return {block};

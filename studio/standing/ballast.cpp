@@ -158,10 +158,6 @@ Advised advised(const PieceStanding& answer) {
   return {};
 }
 
-}  // namespace
-
-namespace {
-
 double unit_kg(Units units) { return units == Units::feet ? kilograms_per_pound : 1; }
 
 /// Up to a whole pound or kilogram, as it is told; to a tenth where the plate has no room for that.
@@ -186,21 +182,25 @@ int more_containers(const BallastAdvice& ballast, double kg, double container_kg
   return static_cast<int>(wants - has);
 }
 
-/// "With 12 kg of ballast on each foot instead of 10 kg", "With a second container on each foot (20 kg)".
-std::string with_more(const BallastAdvice& ballast, double kg, Units units, double container_kg) {
+/// "With 12 kg of ballast on each foot instead of 10 kg", "With a second container on each foot (20 kg)"; `briefly`, after
+/// such a one, "with 12 kg".
+std::string with_more(const BallastAdvice& ballast, double kg, Units units, double container_kg, bool briefly = false) {
+  const std::string with = briefly ? "with " : "With ";
   constexpr std::array<const char*, 7> numbers{"no", "one", "two", "three", "four", "five", "six"};
   if (const int more = more_containers(ballast, kg, container_kg); more > 0) {
     const int has = static_cast<int>(std::lround(ballast.has_kg / container_kg));
-    const std::string many = more < static_cast<int>(numbers.size()) ? numbers[static_cast<std::size_t>(more)]
-                                                                     : std::to_string(more);
-    const std::string what = more > 1    ? many + (has > 0 ? " more containers" : " containers")
+    const std::string many =
+        more < static_cast<int>(numbers.size()) ? numbers[static_cast<std::size_t>(more)] : std::to_string(more);
+    const std::string what = more > 1   ? many + (has > 0 ? " more containers" : " containers")
                              : has == 0 ? "a container"
                              : has == 1 ? "a second container"
                                         : "one more container";
-    return "With " + what + " on each foot (" + print_load((has + more) * container_kg, units) + ")";
+    return with + what + " on each foot (" + print_load((has + more) * container_kg, units) + ")";
   }
-  return "With " + mass_words(told_kg(kg, ballast.limit_kg, units), units) + " of ballast on each foot instead of " +
-         (ballast.has_kg > 0 ? mass_words(ballast.has_kg, units) : "none");
+  const std::string amount = with + mass_words(told_kg(kg, ballast.limit_kg, units), units);
+  if (briefly) return amount;
+  return amount + " of ballast on each foot instead of " +
+         (ballast.has_kg > 0 ? print_load(ballast.has_kg, units) : "none");
 }
 
 }  // namespace
@@ -220,11 +220,11 @@ std::string ballast_in_words(const PieceStanding& answer, Units units, double co
   switch (what.does) {
     case BallastDoes::lets_it_stay_up: {
       const bool could_be_fine = ballast.fine_kg && *ballast.fine_kg > ballast.has_kg;
-      std::string fine = could_be_fine ? with(*ballast.fine_kg) : "";
-      if (could_be_fine) fine[0] = 'w';
+      const std::string fine = could_be_fine ? with_more(ballast, *ballast.fine_kg, units, container_kg, true) : "";
       const bool does_it_at_once = could_be_fine && with(*ballast.fine_kg) == with(what.kg);
       if (does_it_at_once) return with(what.kg) + " it is fine in that gust.";
-      return with(what.kg) + " it stays up in that gust, watched" + (could_be_fine ? "; " + fine + " it is fine." : ".");
+      return with(what.kg) + " it stays up in that gust, watched" +
+             (could_be_fine ? "; " + fine + " it is fine." : ".");
     }
     case BallastDoes::makes_it_fine:
       return with(what.kg) + " it is fine in that gust.";

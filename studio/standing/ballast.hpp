@@ -38,7 +38,7 @@ inline constexpr const char* ballast_parameter = "ballast";
 /// [whole kilograms or pounds], as far as the plate has room. Nothing where the words tell of none.
 std::optional<ValueChange> ballast_change(const PieceStanding& answer, Units units);
 
-/// "With 12 kg of ballast on each foot instead of 10 kg it stays up in that gust, watched; with 31 kg … it is fine.", or,
+/// "With 12 kg of ballast on each foot instead of 10 kg it stays up in that gust, watched; with 31 kg it is fine.", or,
 /// where a full container holds `container_kg`, "With a second container on each foot (20 kg) …", rounded up to
 /// containers. Empty where ballast does nothing for it or enough is there.
 std::string ballast_in_words(const PieceStanding& answer, Units units, double container_kg = 0);
