@@ -201,6 +201,7 @@ double off_posts(const Scene& scene, double x_m, int way) {
 /// Moves the figure beyond the ends of all lines where it would stand in one.
 void move_figure_off_lines(Scene& scene, std::optional<Extent> taken) {
   if (!figure_is_in_a_line(scene)) return;
+  const double pieces_left = taken ? taken->left : 0;
   for (const SceneItem& item : scene.items)
     if (const auto* const line = std::get_if<SceneLine>(&item.shape)) {
       const auto [left, right] = std::minmax(line->from_m.x, line->to_m.x);
@@ -208,13 +209,18 @@ void move_figure_off_lines(Scene& scene, std::optional<Extent> taken) {
       taken = taken ? around(*taken, run) : run;
     }
   const double half = figure_width_m / 2, gap = 0.22 + half;
-  double x_m = figure_place(scene, taken);
-  if (taken && !scene.wall) {
-    // Not on a post that stands just there, and on the side where that makes the drawing less wide.
-    const double right = off_posts(scene, taken->right + gap, 1), left = off_posts(scene, taken->left - gap, -1);
-    const double wider_right = right + half - scene.extent.right, wider_left = scene.extent.left - (left - half);
-    x_m = wider_left < wider_right - 0.01 ? left : right;
-  }
+  if (!taken) return;
+  // Not on a post that stands just there; within the wall, and where that makes the drawing less wide.
+  const double right = off_posts(scene, taken->right + gap, 1), left = off_posts(scene, taken->left - gap, -1);
+  const auto is_within = [&](double x) {
+    return !scene.wall || (x - half >= scene.wall->left && x + half <= scene.wall->right);
+  };
+  const double wider_right = right + half - scene.extent.right, wider_left = scene.extent.left - (left - half);
+  const bool has_lines_at_left = taken->left < pieces_left - 0.01;
+  const bool as_wide = std::abs(wider_left - wider_right) < 0.01;
+  bool goes_left = as_wide ? !has_lines_at_left : wider_left < wider_right;
+  if (is_within(left) != is_within(right)) goes_left = is_within(left);
+  const double x_m = goes_left ? left : right;
   scene.figure_x_m = x_m;
   scene.extent = around(scene.extent, {x_m - half, x_m + half, 0, figure_height_m});
 }

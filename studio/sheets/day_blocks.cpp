@@ -76,7 +76,10 @@ struct TaskColumns {
 Row task_row(const DayRowWords& words, double width) {
   using C = TaskColumns;
   const C columns(width);
-  const double number_height = height_of_task_number(words.numbers, C::number);
+  constexpr double usual_number = 9;  // several are wider
+  const double number_width =
+      std::clamp(text_width(words.numbers, type(pt_caption, ink_text, Face::bold)) + 1.6, usual_number, C::number);
+  const double number_height = height_of_task_number(words.numbers, number_width);
   const double height = std::max({number_height, text_height(words.what, table_body, columns.what, 12),
                                   text_height(words.where, table_body, C::where, 12),
                                   text_height(words.people, table_body, C::people, 12)});
@@ -84,7 +87,7 @@ Row task_row(const DayRowWords& words, double width) {
             const double y = at.y + 0.7, middle = y + task_number_height / 2;
             double x = at.x;
             add_box(marks, x + 0.2, middle - tick_box / 2, false);
-            add_task_number(marks, {x += C::box, y, C::number, number_height}, words.numbers, words.critical);
+            add_task_number(marks, {x += C::box, y, number_width, number_height}, words.numbers, words.critical);
             x += C::number + C::air;
             const auto cell = [&](const std::string& text, double room, const TextStyle& style) {
               if (!text.empty())

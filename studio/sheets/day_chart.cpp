@@ -75,7 +75,8 @@ std::vector<ChartSpan> spans_of(const DayPlan& plan) {
   return spans;
 }
 
-ChartScale scale_of(const ChartSpan& span, const DayPlan& plan, double width) {
+/// `whole` seconds are to be drawn.
+ChartScale scale_of(const ChartSpan& span, std::int64_t whole, const DayPlan& plan, double width) {
   constexpr std::array<std::int64_t, 11> strips{900,    1800,   3600,   7200,   10'800, 14'400,
                                                 21'600, 28'800, 43'200, 86'400, 604'800};
   constexpr std::array<std::int64_t, 11> grids{60, 120, 300, 600, 900, 1800, 3600, 7200, 14'400, 43'200, 86'400};
@@ -86,7 +87,6 @@ ChartScale scale_of(const ChartSpan& span, const DayPlan& plan, double width) {
   std::ranges::sort(lengths);
   const std::int64_t usual = lengths[lengths.size() / 2];  // half of them are as long or longer
   ChartScale scale{width - gutter - right_air, strips.front(), grids.front(), usual_row};
-  const std::int64_t whole = span.to_s - floored(span.from_s, 900);
   for (const std::int64_t strip : strips) {
     const std::int64_t before = scale.strip_s;
     scale.strip_s = strip;
@@ -265,7 +265,6 @@ std::vector<Block> chart_blocks_of_day(const DayPlan& plan, const Event& event, 
   std::vector<Block> blocks;
   const std::vector<ChartSpan> spans = spans_of(plan);
   for (const ChartSpan& span : spans) {
-    const ChartScale scale = scale_of(span, plan, width);
     Block block;
     block.gap = 6, block.may_split = true, block.beginning = 1;
     const std::string heading = span.title + ", person by person";
@@ -277,6 +276,7 @@ std::vector<Block> chart_blocks_of_day(const DayPlan& plan, const Event& event, 
     for (const Milestone& milestone : milestones) end = std::max(end, milestone.at_s);
     std::int64_t begin = span.from_s;
     for (const Milestone& milestone : milestones) begin = std::min(begin, milestone.at_s);
+    const ChartScale scale = scale_of(span, end - floored(begin, 900), plan, width);
     begin = floored(begin, std::min<std::int64_t>(scale.grid_s, 900));
     for (std::int64_t from = begin; from < end; from += scale.strip_s) {
       const std::int64_t to = std::min(from + scale.strip_s, end);
