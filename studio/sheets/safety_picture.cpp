@@ -189,7 +189,7 @@ void SafetyPainter::label_under_floor(const Point2& anchor, const std::string& t
       if (leader.height > 0 && meets_any(leader, taken_front_)) continue;
       if (top - (anchor.y + 1.3) > least_leader)
         marks_.push_back(
-            line_mark(Part::dimension, {anchor.x, anchor.y + 1.3}, {anchor.x, top + 0.2}, mm_hair, ink_quiet));
+            line_mark(Part::dimension, {anchor.x, anchor.y + 1.3}, {anchor.x, top}, mm_hair, ink_quiet));
       marks_.push_back(text_mark(Part::dimension, box, text, style));
       taken_front_.push_back(box);
       if (leader.height > 0) taken_front_.push_back(leader);
