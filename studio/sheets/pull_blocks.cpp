@@ -26,8 +26,8 @@ std::string so_many_of(std::int64_t count, const char* thing) {
   return std::to_string(count) + " " + thing + (count == 1 ? "" : "s");
 }
 
-/// "2 on the left foot, 2 on the right foot": where the containers go that stand in `places` from `i` on and belong to the same piece;
-/// `i` is moved past them.
+/// "2 on the left foot, 2 on the right foot": where the containers go that stand in `places` from `i` on and belong to the
+/// same piece; `i` is moved past them.
 std::string feet_of(const FilledContainers& filled, std::size_t& i, const SheetInput& input) {
   const std::string& id = filled.places[i].piece;
   const std::vector<NamedSupport> named = named_supports(input.built.at(id)->piece);
@@ -44,8 +44,8 @@ std::string feet_of(const FilledContainers& filled, std::size_t& i, const SheetI
   return text;
 }
 
-/// "Gate arch: 2 on the left foot, 2 on the right foot", "Aisle columns 1 to 8, each: 1 on its foot": where the containers of each piece go,
-/// neighbours that have them in the same places and differ in their number alone told together.
+/// "Gate arch: 2 on the left foot, 2 on the right foot", "Aisle columns 1 to 8, each: 1 on its foot": where the containers
+/// of each piece go, neighbours that have them in the same places and differ in their number alone told together.
 std::vector<std::string> places_of(const FilledContainers& filled, const SheetInput& input) {
   struct Told {
     std::vector<std::string> names;

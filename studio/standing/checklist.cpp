@@ -167,10 +167,10 @@ void Checklist::wind_levels(const PieceStanding& answer) {
   if (answer.fails_at_rest) return;  // it does not stand at all: a finding says so
   add("wind-watch", "Watch it from gusts of " + short_level_words(answer.watch_m_s, event_.units) + ".",
       "Reckoned limit: " + short_level_words(answer.limit_gust_m_s, event_.units) +
-          (answer.limit_beyond ? " or more" : "") +
-          "; watched from " + percent("watch-share") + " of it.",
+          (answer.limit_beyond ? " or more" : "") + "; watched from " + percent("watch-share") + " of it.",
       with_planning_aid("practice of wind management plans"));
-  add("wind-down", "Take it down at gusts of " + short_level_words(answer.take_down_m_s, event_.units) + ", before they come.",
+  add("wind-down",
+      "Take it down at gusts of " + short_level_words(answer.take_down_m_s, event_.units) + ", before they come.",
       "At " + percent("take-down-share") + " of the reckoned limit, and never left up above Beaufort 5.",
       with_planning_aid("practice of wind management plans"));
 }
