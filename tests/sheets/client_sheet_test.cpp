@@ -4,9 +4,11 @@
 #include <doctest/doctest.h>
 
 #include "studio/paint/output.hpp"
+#include "studio/standing/level_words.hpp"
 #include "studio/takeoff/colour_totals.hpp"
 #include "tests/paint/picture.hpp"
 #include "tests/paper/page_checks.hpp"
+#include "tests/sheets/site_sheets.hpp"
 
 using namespace quadrille;
 
@@ -178,6 +180,25 @@ TEST_CASE("the cautions are those of the place: wind and release outdoors alone"
   // whole miles are rounded down.
   CHECK(has(all_text(client(outside)), "Nothing is left up above 23 mph (Beaufort 5)."));
   CHECK(has(all_text(client(outside, in_metres())), "Nothing is left up above 38 km/h (Beaufort 5)."));
+}
+
+TEST_CASE("the client read of Beaufort 5 alone: the sheet tells when the weakest piece comes down, and who decides") {
+  const ReckonedJob reckoned(garden_arch(), standard_house(), true);
+  const PieceStanding& answer = reckoned.standing.front();
+  REQUIRE_FALSE(answer.fails_at_rest);
+  const std::string text = all_text(client_sheet(reckoned.input(), in_metres()));
+  CHECK(has(text, "Welcome arch is taken down at gusts of " + short_level_words(answer.take_down_m_s, Units::metric)));
+  CHECK(has(text, planning_aid));
+}
+
+TEST_CASE("ballast was filled at home, and the client asked for a tap: now for a place to empty it") {
+  const std::string text = all_text(client_sheet(ReckonedJob(garden_arch()).input(), in_metres()));
+  // 10 kg on each of two feet.
+  CHECK(has(text, "where we may empty our ballast when we take down: 20 l of water, which we bring with us."));
+  CHECK_FALSE(has(text, "from a tap"));
+  House sand = standard_house();
+  sand.ballast_fill = BallastFill::sand;
+  CHECK_FALSE(has(all_text(client_sheet(ReckonedJob(garden_arch(), sand).input(), in_metres())), "empty our ballast"));
 }
 
 TEST_CASE("with one area only what is of that area is on the client sheet") {
