@@ -38,7 +38,7 @@ std::vector<Block> blocks_of(const BuildSubject& subject, std::span<const BuildS
                              double pile_height, double width) {
   std::vector<Block> blocks{pieces_block(subject, setting, width)};
   append(blocks, frame_blocks(subject, setting, width));
-  append(blocks, caution_blocks(subject, width));
+  append(blocks, caution_blocks(subject, setting, width));
   append(blocks, part_blocks(subject, setting, width));
   blocks.push_back(sizes_block(subject, setting, width));
   append(blocks, chart_blocks(subject, setting, width));

@@ -12,6 +12,7 @@
 #include "studio/drawing/elevation.hpp"
 #include "studio/making/spine_place.hpp"
 #include "studio/model/lengths.hpp"
+#include "studio/model/one_unit.hpp"
 #include "studio/paint/text.hpp"
 #include "studio/paper/piece_key.hpp"
 #include "studio/paper/table_rows.hpp"
@@ -86,7 +87,7 @@ std::vector<Block> part_blocks(const BuildSubject& subject, const Setting& setti
   };
   for (const SupplyLine& supply : counted->supplies) {
     if (containers != nullptr && (supply.key == ballast_key || fills(supply))) continue;
-    std::string name = supply.name.empty() ? supply.key : supply.name;
+    std::string name = supply.name.empty() ? supply.key : in_one_unit(supply.name, setting.units);
     if (&supply == containers) {
       for (const SupplyLine& filling : counted->supplies)
         if (fills(filling))
@@ -99,12 +100,12 @@ std::vector<Block> part_blocks(const BuildSubject& subject, const Setting& setti
   return {block};
 }
 
-std::vector<Block> caution_blocks(const BuildSubject& subject, double width) {
+std::vector<Block> caution_blocks(const BuildSubject& subject, const Setting& setting, double width) {
   Block block = table_block("Mind this", {}, width);
   block.may_split = true;
   std::set<std::string> said;
   const auto say = [&](const std::string& text) {
-    if (said.insert(text).second) block.rows.push_back(text_row(text, width));
+    if (said.insert(text).second) block.rows.push_back(text_row(in_one_unit(text, setting.units), width));
   };
   for (const Message& message : subject.piece().messages)
     if (message.severity == Severity::warning) say(message.text);

@@ -20,7 +20,7 @@ std::vector<Block> frame_blocks(const BuildSubject& subject, const Setting& sett
 std::vector<Block> part_blocks(const BuildSubject& subject, const Setting& setting, double width);
 
 /// What the piece's type warns of and asks to be seen to where it stands.
-std::vector<Block> caution_blocks(const BuildSubject& subject, double width);
+std::vector<Block> caution_blocks(const BuildSubject& subject, const Setting& setting, double width);
 
 /// Colours and sizes with what they are blown to, how many and how many spares.
 Block sizes_block(const BuildSubject& subject, const Setting& setting, double width);

@@ -113,7 +113,7 @@ void print_power(const EventOrder& order, const Event& event, std::ostream& out)
     out << "  " << place_of({Weight::note, {}, power.area, {}, {}, {}, {}}, event) << ": " << print_fixed(power.amps, 1)
         << " A";
     if (has_cord(power))
-      out << ", cord of " << print_cord(power, event.units) << " with " << print_gauges(power);
+      out << ", cord of " << print_cord(power, event.units) << " with " << print_gauges(power, event.units);
     else
       out << ", " << print_own_power(power);
     out << '\n';

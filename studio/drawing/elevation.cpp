@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
+#include <variant>
 
 #include "studio/drawing/line_scene.hpp"
 #include "studio/drawing/site_scene.hpp"
@@ -168,6 +170,63 @@ double figure_place(const Scene& scene, const std::optional<Extent>& pieces) {
   return room_right < figure_width_m / 2 && room_left > figure_width_m / 2 ? left : right;
 }
 
+/// Whether a line passes through where the figure stands, or close to it.
+bool figure_is_in_a_line(const Scene& scene) {
+  const double half = figure_width_m / 2 + 0.05, left = scene.figure_x_m - half, right = scene.figure_x_m + half;
+  return std::ranges::any_of(scene.items, [&](const SceneItem& item) {
+    const auto* const line = std::get_if<SceneLine>(&item.shape);
+    if (line == nullptr) return false;
+    const auto& [low, high] =
+        line->from_m.x < line->to_m.x ? std::pair{line->from_m, line->to_m} : std::pair{line->to_m, line->from_m};
+    if (high.x < left || low.x > right) return false;
+    // How high it is where it enters and leaves the figure's width: a line that slopes is lowest at one of them.
+    const auto height_at = [&](double x) {
+      const double share = high.x > low.x ? std::clamp((x - low.x) / (high.x - low.x), 0.0, 1.0) : 0;
+      return low.y + share * (high.y - low.y);
+    };
+    return std::min(height_at(left), height_at(right)) < figure_height_m;
+  });
+}
+
+/// Where the figure at `x_m` clears all narrow structures, moved `way` (1 to the right, -1 to the left).
+double off_posts(const Scene& scene, double x_m, int way) {
+  const double half = figure_width_m / 2, apart = 0.1;
+  for (std::size_t tries = 0; tries < scene.structures.size(); ++tries)
+    for (const SceneStructure& s : scene.structures) {
+      const Extent e = s.extent();
+      if (e.width() >= 2 * figure_width_m || e.right <= x_m - half || e.left >= x_m + half) continue;
+      x_m = way > 0 ? e.right + apart + half : e.left - apart - half;
+    }
+  return x_m;
+}
+
+/// Moves the figure beyond the ends of all lines where it would stand in one.
+void move_figure_off_lines(Scene& scene, std::optional<Extent> taken) {
+  if (!figure_is_in_a_line(scene)) return;
+  const double pieces_left = taken ? taken->left : 0;
+  for (const SceneItem& item : scene.items)
+    if (const auto* const line = std::get_if<SceneLine>(&item.shape)) {
+      const auto [left, right] = std::minmax(line->from_m.x, line->to_m.x);
+      const Extent run{left, right, 0, 0};
+      taken = taken ? around(*taken, run) : run;
+    }
+  const double half = figure_width_m / 2, gap = 0.22 + half;
+  if (!taken) return;
+  // Not on a post that stands just there; within the wall, and where that makes the drawing less wide.
+  const double right = off_posts(scene, taken->right + gap, 1), left = off_posts(scene, taken->left - gap, -1);
+  const auto is_within = [&](double x) {
+    return !scene.wall || (x - half >= scene.wall->left && x + half <= scene.wall->right);
+  };
+  const double wider_right = right + half - scene.extent.right, wider_left = scene.extent.left - (left - half);
+  const bool has_lines_at_left = taken->left < pieces_left - 0.01;
+  const bool as_wide = std::abs(wider_left - wider_right) < 0.01;
+  bool goes_left = as_wide ? !has_lines_at_left : wider_left < wider_right;
+  if (is_within(left) != is_within(right)) goes_left = is_within(left);
+  const double x_m = goes_left ? left : right;
+  scene.figure_x_m = x_m;
+  scene.extent = around(scene.extent, {x_m - half, x_m + half, 0, figure_height_m});
+}
+
 /// Sets the photo behind the scene, which grows by a part of it. Alone in its area it is all that there is to see.
 void add_backdrop(const Backdrop& backdrop, bool alone, Scene& scene) {
   const double right = backdrop.x_m + backdrop.width_m(), top = backdrop.z_m + backdrop.height_m();
@@ -245,6 +304,7 @@ Scene scene_of(const Area& area, const BuiltEvent& built, std::span<const Palett
   if (!all && !scene.wall && !area.backdrop) scene.extent = around(scene.extent, room_for_first_piece);
   add_site(area, scene);
   add_lines(area, built, scene);
+  move_figure_off_lines(scene, all);
   if (area.backdrop) add_backdrop(*area.backdrop, scene.pieces.empty() && !scene.wall, scene);
   std::stable_sort(scene.items.begin(), scene.items.end(), [](const SceneItem& a, const SceneItem& b) {
     return comparable(a.depth_m) > comparable(b.depth_m);

@@ -55,7 +55,7 @@ void add_shape(const SceneLine& line, const Placement& at, const SceneLook& look
   Pen pen{look.line, mm_line, {}, false};
   if (!line.in_plane) pen.dashes = {1.6, 0.9};
   // A pale edge keeps it visible where it runs over balloons.
-  Mark mark = stroked_mark(Part::line, line_path(from, to), {{1, 1, 1, 0.6}, 3 * mm_line, {}, false});
+  Mark mark = stroked_mark(Part::line, line_path(from, to), {{1, 1, 1, 0.6}, 2 * mm_line, {}, false});
   std::get<PathMark>(mark.shape).stroke.push_back(std::move(pen));
   marks.push_back(std::move(mark));
   if (!line.cut_off) add_anchor_mark(marks, line.anchor, to);

@@ -31,8 +31,7 @@ std::string print_people(const PlannedTask& planned) {
 }
 
 std::string print_slack(const PlannedTask& planned) {
-  if (planned.critical) return "none";
-  return planned.slack_s < 60 ? "< 1 min" : print_duration(planned.slack_s / 60 * 60);
+  return planned.critical || planned.slack_s < 60 ? "none" : print_duration(planned.slack_s / 60 * 60);
 }
 
 std::string place_in(const PlannedTask& planned, const Event& event) {

@@ -16,8 +16,8 @@ std::string print_moment(const Moment& moment);
 /// "1, 2", "1-6": three and more in a row as the first and the last.
 std::string print_people(const PlannedTask& planned);
 
-/// How much longer it may take, in whole minutes that are surely there: "none" where it is critical, else "< 1 min",
-/// "12 min", "1 h 05 min".
+/// How much longer it may take, in whole minutes that are surely there: "none" where it is critical or has less than
+/// one, else "12 min", "1 h 05 min".
 std::string print_slack(const PlannedTask& planned);
 
 /// "Gate, Gate arch"; empty where it is of the whole job.

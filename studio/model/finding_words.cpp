@@ -1,6 +1,7 @@
 #include "studio/model/finding_words.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cstdint>
 #include <optional>
 
@@ -41,18 +42,34 @@ NumberedName taken_apart(const std::string& name) {
   return {name.substr(0, digits), parse_whole(name.substr(digits))};
 }
 
-/// The numbers as runs: "1 to 4, 6".
+/// The numbers as runs: "1 to 4 and 6", "2 and 4".
 std::string print_numbers(std::vector<std::int64_t> numbers) {
   std::ranges::sort(numbers);
-  std::string text;
+  std::vector<std::string> runs;
   for (std::size_t from = 0; from < numbers.size();) {
     std::size_t to = from;
     while (to + 1 < numbers.size() && numbers[to + 1] == numbers[to] + 1) ++to;
-    text += (text.empty() ? "" : ", ") + std::to_string(numbers[from]);
-    if (to > from) text += (to == from + 1 ? ", " : " to ") + std::to_string(numbers[to]);
+    runs.push_back(std::to_string(numbers[from]));
+    if (to == from + 1) runs.push_back(std::to_string(numbers[to]));
+    if (to > from + 1) runs.back() += " to " + std::to_string(numbers[to]);
     from = to + 1;
   }
+  std::string text;
+  for (std::size_t i = 0; i < runs.size(); ++i) text += (i == 0 ? "" : i + 1 == runs.size() ? " and " : ", ") + runs[i];
   return text;
+}
+
+/// "Ceiling swags " of "Ceiling swag ", for the words of the trade; what else a name ends in stays as it was given.
+std::string of_several(const std::string& stem) {
+  constexpr std::array<std::string_view, 14> words{"arch",    "column", "garland", "swag", "frame",
+                                                   "wall",    "pillar", "tower",   "post", "hoop",
+                                                   "cluster", "table",  "balloon", "ring"};
+  const std::size_t end = stem.find_last_not_of(' ');
+  if (end == std::string::npos || end + 1 == stem.size()) return stem;
+  const std::size_t begin = stem.find_last_of(' ', end) + 1;
+  const std::string last = in_lower_case(stem.substr(begin, end + 1 - begin));
+  if (std::ranges::find(words, last) == words.end()) return stem;
+  return stem.substr(0, end + 1) + (last == "arch" ? "es" : "s") + stem.substr(end + 1);
 }
 
 std::string area_name(const Finding& finding, const Event& event) {
@@ -104,10 +121,18 @@ std::string print_names(const std::vector<std::string>& names) {
   }
   std::string text;
   for (std::size_t i = 0; i < groups.size(); ++i) {
-    if (i > 0) text += i + 1 == groups.size() ? " and " : ", ";
-    text += groups[i].stem + print_numbers(groups[i].numbers);
+    // "Columns 1 and 2, and Gate"
+    const char* const last = text.find(" and ") == std::string::npos ? " and " : ", and ";
+    if (i > 0) text += i + 1 == groups.size() ? last : ", ";
+    text += groups[i].numbers.size() > 1 ? of_several(groups[i].stem) + print_numbers(groups[i].numbers)
+                                         : groups[i].stem + print_numbers(groups[i].numbers);
   }
   return text;
+}
+
+bool differ_in_number(const std::string& one, const std::string& other) {
+  const NumberedName first = taken_apart(one), second = taken_apart(other);
+  return first.number && second.number && first.stem == second.stem;
 }
 
 std::vector<ToldFinding> told(const Findings& findings, const Event& event) {

@@ -22,16 +22,19 @@ std::string sentence_of(const Finding& finding, const Event& event);
 /// Findings that say the same of several pieces of one area, told once.
 struct ToldFinding {
   Weight weight = Weight::note;
-  std::string place;                  ///< "Foyer, Column 1 to 6"; empty: the whole event
-  std::string sentence;               ///< the same with what was found: "Foyer, Column 1 to 6: …"
+  std::string place;                  ///< "Foyer, Columns 1 to 6"; empty: the whole event
+  std::string sentence;               ///< the same with what was found: "Foyer, Columns 1 to 6: …"
   std::vector<std::size_t> findings;  ///< places in the list it was made from, rising; at least one
 };
 
 /// Every finding once, in the order of the first of each: those that differ in nothing but the piece share a sentence.
 std::vector<ToldFinding> told(const Findings& findings, const Event& event);
 
-/// "Column 1 to 4, 6, Gate arch and Frame": names that differ in their last number are drawn together.
+/// "Columns 1 to 4 and 6, Gate arch and Frame": names that differ in their last number are drawn together.
 std::string print_names(const std::vector<std::string>& names);
+
+/// Whether two names differ in nothing but the number at their end.
+bool differ_in_number(const std::string& one, const std::string& other);
 
 /// "note", "warning" or "problem".
 std::string_view name_of(Weight weight);

@@ -12,12 +12,18 @@ constexpr std::array<std::string_view, 24> units{"m",  "cm",  "mm",  "km",   "in
                                                  "lb", "oz",  "l",   "%",    "°C",    "°F",  "h",   "s",
                                                  "pt", "min", "mph", "km/h", "miles", "gal", "lbf", "N"};
 
+/// What is counted on the sheets.
+constexpr std::array<std::string_view, 28> counted{
+    "balloon", "balloons", "cluster", "clusters", "container", "containers", "piece",  "pieces", "line", "lines",
+    "base",    "bases",    "joint",   "joints",   "person",    "people",     "trip",   "trips",  "time", "times",
+    "spare",   "spares",   "stake",   "stakes",   "column",    "columns",    "arches", "more"};
+
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 bool is_times(std::string_view word) { return word == "x" || word == "×"; }
 
 bool is_unit(std::string_view word) {
   while (!word.empty() && std::string_view(",.;:)").find(word.back()) != std::string_view::npos) word.remove_suffix(1);
-  return std::ranges::find(units, word) != units.end();
+  return std::ranges::find(units, word) != units.end() || std::ranges::find(counted, word) != counted.end();
 }
 
 /// Whether a number ends here: "8", "1/2", "6'".
@@ -25,7 +31,7 @@ bool ends_number(std::string_view word) { return !word.empty() && (is_digit(word
 
 bool belong_together(std::string_view before, std::string_view after) {
   if (before.empty() || after.empty()) return false;
-  if (is_times(before)) return is_digit(after.front());
+  if (is_times(before) || before.ends_with("Beaufort")) return is_digit(after.front());
   if (!ends_number(before)) return false;
   // Feet and inches, whole inches and their fraction.
   const bool goes_on = is_digit(after.front()) && (before.back() == '\'' || after.find('"') != std::string_view::npos);

@@ -6,6 +6,7 @@
 #include <iterator>
 #include <string>
 #include <utility>
+#include <variant>
 
 #include "sdk/units.hpp"
 #include "studio/drawing/dimension.hpp"
@@ -113,14 +114,24 @@ void add_widths(const Scene& scene, const PanelPlan& plan, Marks& marks) {
   }
 }
 
-void add_bar(const PanelPlan& plan, Marks& marks) {
+/// Whether some balloon of a colour would have a letter, and is too small for it.
+bool some_unlettered(const Scene& scene, const PanelPlan& plan) {
+  const double least = look_of(plan, true).letter_radius;
+  return std::ranges::any_of(scene.items, [&](const SceneItem& item) {
+    const auto* const balloon = std::get_if<SceneBalloon>(&item.shape);
+    return balloon != nullptr && plan.placement.length(balloon->radius_m) < least;
+  });
+}
+
+void add_bar(const PanelPlan& plan, bool has_unlettered, Marks& marks) {
   const double y = plan.bar_y;
   const ScaleBar bar = scale_bar(plan.scale, plan.units, {plan.room.x + 1, y}, plan.room.width * bar_share);
   marks.insert(marks.end(), bar.marks.begin(), bar.marks.end());
   const double x = plan.room.x + bar.length_mm + 14;
   const std::string text = "Scale " + print_scale(plan.scale, plan.units) +
                            ". Print at actual size, not fitted to the page. The figure is " +
-                           print_length(figure_height_m, lengths_in(plan.units)) + " tall.";
+                           print_length(figure_height_m, lengths_in(plan.units)) + " tall." +
+                           (has_unlettered ? " Letters that are too small here are on the build sheet." : "");
   marks.push_back(text_mark(Part::scale_bar, {x, y - 0.6, plan.room.right() - x, scale_bar_height + 0.6}, text,
                             type(pt_caption, ink_quiet)));
 }
@@ -154,7 +165,7 @@ Marks panel_marks(const Scene& scene, const PanelPlan& plan, bool letters) {
     for (const HeightLine& line : *lines) taken.push_back(room_of(line));
   Marks numbers = piece_numbers(scene, plan, taken);
   std::move(numbers.begin(), numbers.end(), std::back_inserter(marks));
-  add_bar(plan, marks);
+  add_bar(plan, letters && some_unlettered(scene, plan), marks);
   return marks;
 }
 

@@ -1,5 +1,6 @@
 // Placing widths: in rows beneath the floor.
 #include <algorithm>
+#include <cmath>
 #include <string>
 #include <utility>
 
@@ -72,16 +73,15 @@ void assign_rows(std::vector<Choices> measures, std::size_t most, const PanelPla
 }
 
 /// A measure of each group, which is stated once for all that are alike. `ends` gives left and right of it at a piece.
-template <class Ends>
-std::vector<Choices> measures_of(const Scene& scene, const std::vector<PieceGroup>& groups, const std::string& what,
-                                 Ends ends) {
+template <class Ends, class What>
+std::vector<Choices> measures_of(const Scene& scene, const std::vector<PieceGroup>& groups, What what, Ends ends) {
   std::vector<Choices> measures;
   for (const PieceGroup& group : groups) {
     Choices choices;
     for (const std::size_t index : group.pieces) {
       const ScenePiece& piece = scene.pieces[index];
       const auto [left, right] = ends(piece);
-      choices.push_back({left, right, {group.text + what, group.ring}, 0, faces_left(scene, piece.extent)});
+      choices.push_back({left, right, {group.text + what(piece), group.ring}, 0, faces_left(scene, piece.extent)});
       if (lie_together(piece, scene.pieces[group.pieces.back()])) break;
     }
     measures.push_back(std::move(choices));
@@ -100,24 +100,41 @@ WidthLines width_lines(const Scene& scene, const PanelPlan& plan) {
   std::vector<PieceGroup> openings = groups_by(scene, plan.units, false, clear);
   // Beneath the only opening there is no number is needed, and the figure goes between the ticks more often.
   if (openings.size() == 1 && openings.front().pieces.size() == 1) openings.front().ring.clear();
-  assign_rows(
-      measures_of(scene, openings, " clear",
+  assign_rows(measures_of(
+                  scene, openings,
+                  [](const ScenePiece& p) {
+                    const bool narrower = p.opening->between_plates_m() < p.opening->width_m() - 0.005;
+                    return narrower ? " clear between plates" : " clear";
+                  },
                   [](const ScenePiece& p) { return std::pair(p.opening->plates_left_m, p.opening->plates_right_m); }),
-      most_clear_rows, plan, all);
+              most_clear_rows, plan, all);
   const auto width = [](const ScenePiece& piece) { return piece.extent.width(); };
-  assign_rows(measures_of(scene, groups_by(scene, plan.units, true, width), "",
-                          [](const ScenePiece& p) { return std::pair(p.extent.left, p.extent.right); }),
+  assign_rows(measures_of(
+                  scene, groups_by(scene, plan.units, true, width), [](const ScenePiece&) { return ""; },
+                  [](const ScenePiece& p) { return std::pair(p.extent.left, p.extent.right); }),
               most_rows, plan, all);
+  // Less more than the piece itself is stated in the key alone.
+  constexpr double least_more_m = 0.05;
   const auto on_floor = [&](const ScenePiece& p) {
-    return plan.floor_widths && p.plates_stand_out() ? p.standing().width() : 0;
+    const bool stands_out = p.plates_stand_out() && p.standing().width() - p.extent.width() >= least_more_m;
+    return plan.floor_widths && stands_out ? p.standing().width() : 0;
   };
-  assign_rows(measures_of(scene, groups_by(scene, plan.units, false, on_floor), " with plates",
-                          [](const ScenePiece& p) { return std::pair(p.standing().left, p.standing().right); }),
-              most_floor_rows, plan, all);
+  assign_rows(
+      measures_of(
+          scene, groups_by(scene, plan.units, false, on_floor), [](const ScenePiece&) { return " with plates"; },
+          [](const ScenePiece& p) { return std::pair(p.standing().left, p.standing().right); }),
+      most_floor_rows, plan, all);
   const auto add_whole = [&](const Extent& e, const char* what) {
     all.lines.push_back({e.left, e.right, {length_text(e.width(), plan.units) + what, ""}, all.rows++, false});
   };
-  if (std::ranges::count(scene.pieces, true, &ScenePiece::size_known) > 1) add_whole(*scene.pieces_extent, " overall");
+  // One piece as wide as all of them says so already.
+  const bool is_stated = scene.pieces_extent && std::ranges::any_of(all.lines, [&](const WidthLine& line) {
+                           constexpr double same_m = 0.005;
+                           return std::abs(line.from_m - scene.pieces_extent->left) < same_m &&
+                                  std::abs(line.to_m - scene.pieces_extent->right) < same_m;
+                         });
+  if (!is_stated && std::ranges::count(scene.pieces, true, &ScenePiece::size_known) > 1)
+    add_whole(*scene.pieces_extent, " overall");
   if (scene.wall) add_whole(*scene.wall, " wall");
   return all;
 }

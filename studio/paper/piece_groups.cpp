@@ -11,6 +11,7 @@ namespace quadrille {
 namespace {
 
 constexpr double together_m = 0.1, alike_m = 0.03, longest_ring = 20;
+constexpr std::ptrdiff_t few = 4;
 
 bool has_room_for(const Scene& scene, const PieceGroup& group, std::size_t piece) {
   std::vector<std::size_t> pieces = group.pieces;
@@ -37,6 +38,8 @@ std::string ring_of(const Scene& scene, const std::vector<std::size_t>& pieces) 
 std::vector<PieceGroup> groups_by(const Scene& scene, Units units, bool nearly,
                                   const std::function<double(const ScenePiece&)>& measure_of) {
   const auto text_of = [&](double metres) { return print_length(metres, lengths_in(units)); };
+  // Many that differ a little share a line; of a few each has its own.
+  const bool many = std::ranges::count(scene.pieces, true, &ScenePiece::size_known) > few;
   std::vector<PieceGroup> groups;
   for (std::size_t i = 0; i < scene.pieces.size(); ++i) {
     const ScenePiece& piece = scene.pieces[i];
@@ -45,7 +48,7 @@ std::vector<PieceGroup> groups_by(const Scene& scene, Units units, bool nearly,
     const auto belongs = [&](const PieceGroup& group) {
       const ScenePiece& first = scene.pieces[group.pieces.front()];
       const double apart = std::abs(measure_of(first) - measure);
-      const bool alike = text_of(measure_of(first)) == text_of(measure) || (nearly && apart <= alike_m);
+      const bool alike = text_of(measure_of(first)) == text_of(measure) || (nearly && many && apart <= alike_m);
       return (alike || (nearly && lie_together(first, piece))) && has_room_for(scene, group, i);
     };
     auto group = std::ranges::find_if(groups, belongs);

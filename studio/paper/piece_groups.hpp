@@ -22,8 +22,8 @@ struct PieceGroup {
 
 /// The pieces of known size that have the measure, in groups that print the same of it or lie together. As many share a
 /// group as have room for their numbers in a ring of 20 mm. `measure_of` gives metres, or a number that is not above 0
-/// for a piece without it. `nearly`: those that lie together, or differ by 3 cm at most, may share it too; the text then has
-/// the least and the greatest.
+/// for a piece without it. `nearly`: those that lie together, or in a scene of many differ by 3 cm at most, may share it
+/// too; the text then has the least and the greatest.
 std::vector<PieceGroup> groups_by(const Scene& scene, Units units, bool nearly,
                                   const std::function<double(const ScenePiece&)>& measure_of);
 

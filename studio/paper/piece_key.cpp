@@ -10,6 +10,7 @@
 #include "sdk/pattern.hpp"
 #include "studio/drawing/anchor_marks.hpp"
 #include "studio/drawing/dimension.hpp"
+#include "studio/model/finding_words.hpp"
 #include "studio/paint/text.hpp"
 #include "studio/paper/piece_groups.hpp"
 #include "studio/paper/table_rows.hpp"
@@ -73,7 +74,8 @@ Description describe(const PlacedPiece& placed, const ScenePiece& shown, const T
   if (shown.size_known) {
     text.size = print_length(shown.extent.width(), input.lengths) + " wide, ";
     if (shown.plates_stand_out()) text.size += print_length(shown.standing().width(), input.lengths) + " with plates, ";
-    text.size += print_length(shown.extent.height(), input.lengths) + " high";
+    text.size += shown.hangs() ? "top at " + print_length(shown.extent.top, input.lengths)
+                               : print_length(shown.extent.height(), input.lengths) + " high";
     if (shown.hangs()) text.beneath = print_length(shown.underside_m, input.lengths) + " free beneath it";
     if (shown.opening) text.opening = describe(*shown.opening, input.lengths);
     if (counted && found->clusters > 0) text.counts = plural(found->clusters, "cluster", "clusters") + ", ";
@@ -122,8 +124,10 @@ std::vector<Entry> entries_in(const Area& area, const Scene& scene, const TableI
   return entries;
 }
 
-/// All names where they go on two lines, else the first and how many more.
+/// All names where they go on two lines, or differ in their number alone; else the first and how many more.
 std::string names_of(const Entry& entry, double width) {
+  const auto is_like_first = [&](const std::string& name) { return differ_in_number(entry.names.front(), name); };
+  if (entry.names.size() > 1 && std::ranges::all_of(entry.names, is_like_first)) return print_names(entry.names);
   std::string all = entry.names.front();
   for (std::size_t i = 1; i < entry.names.size(); ++i) all += "; " + entry.names[i];  // names have commas
   if (entry.names.size() < 3 || text_height(all, table_bold, width, 3) <= text_height("A\nA", table_bold, width) + 0.01)

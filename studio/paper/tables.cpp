@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "sdk/quantity.hpp"
+#include "studio/model/one_unit.hpp"
 #include "studio/paint/text.hpp"
 #include "studio/paper/table_rows.hpp"
 #include "studio/takeoff/print.hpp"
@@ -68,7 +69,8 @@ Row sum_row(std::int64_t total) {
 std::string name_of(const SupplyLine& line) { return line.name.empty() ? line.key : line.name; }
 
 Row supply_row(const SupplyLine& line, double quantity_room, const TableInput& input) {
-  const std::string name = name_of(line), quantity = print_quantity(line, input.lengths);
+  const Units units = input.lengths == LengthStyle::metres ? Units::metric : Units::feet;
+  const std::string name = in_one_unit(name_of(line), units), quantity = print_quantity(line, input.lengths);
   const double height = wrapped(name, table_body, input.width - quantity_room);
   return {height + below(height), [=](Marks& marks, const Rect& at) {
             const double room = at.width - quantity_room;

@@ -6,10 +6,6 @@
 
 namespace quadrille {
 
-bool differ_in_number(const std::string& one, const std::string& other) {
-  return print_names({one, other}).size() < one.size() + other.size();
-}
-
 std::string print_list(const std::vector<std::string>& names) {
   std::string text;
   for (std::size_t from = 0; from < names.size();) {

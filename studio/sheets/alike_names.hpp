@@ -1,13 +1,12 @@
-// Names that are told together: "Column 1 to 6".
+// Names that are told together: "Columns 1 to 6".
 #pragma once
 
 #include <string>
 #include <vector>
 
-namespace quadrille {
+#include "studio/model/finding_words.hpp"
 
-/// Whether the names differ in the number at their end alone, so that print_names tells both by one word.
-bool differ_in_number(const std::string& one, const std::string& other);
+namespace quadrille {
 
 /// "Column, left; Column, right; Aisle 1 to 8": neighbours that differ in their number alone are drawn together. Names
 /// may have commas.

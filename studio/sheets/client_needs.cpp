@@ -13,7 +13,8 @@
 #include "studio/sheets/alike_names.hpp"
 #include "studio/sheets/client_rows.hpp"
 #include "studio/sheets/distance.hpp"
-#include "studio/standing/site_words.hpp"
+#include "studio/standing/level_words.hpp"
+#include "studio/standing/piece_standing.hpp"
 #include "studio/standing/wind.hpp"
 #include "studio/takeoff/print.hpp"
 
@@ -95,7 +96,8 @@ struct Needs {
     if (has_line_to(area, AnchorKind::stake))
       add("Permission to drive stakes into the ground, and word of pipes and cables that lie in it.");
     const auto hung = pieces_that(area, [&](const PlacedPiece& piece) { return hangs(piece); });
-    if (!hung.empty()) add("Permission to fix and hang, from something sound: " + print_list(hung) + ".");
+    if (!hung.empty())
+      add("Permission to fix hooks or ties, and something sound to fix them to, for: " + print_list(hung) + ".");
   }
 
   bool hangs(const PlacedPiece& piece) const {
@@ -109,10 +111,40 @@ struct Needs {
     const auto& supplies = setting.input.count.supplies;
     const auto water = std::ranges::find(supplies, std::string_view("ballast-water"), &SupplyLine::key);
     if (water == supplies.end() || setting.options.area) return;
-    add("Water from a tap for our ballast, " + print_quantity(*water, lengths_in(setting.units)) +
-        ", and a lawn or a sewer that it may go to afterwards, no storm drain.");
+    // The day plan fills it at home and empties it where it was used.
+    add("A lawn, or a drain that runs into the sewer, where we may empty our ballast when we take down: " +
+        print_quantity(*water, lengths_in(setting.units)) +
+        " of water, which we bring with us. It may not go into a storm drain.");
   }
 };
+
+/// "Gate arch is taken down at gusts of 10 mph (Beaufort 3)": the outdoor pieces that bear the least; empty where no level
+/// is known.
+std::string first_taken_down(const Setting& setting, const std::vector<const Area*>& areas) {
+  if (setting.input.standing == nullptr) return "";
+  const auto known = [&](const PieceStanding& answer) {
+    const bool wanted = std::ranges::any_of(areas, [&](const Area* area) { return area->id == answer.area; });
+    const PlacedPiece* const piece = find_piece(setting.input.event, answer.id);
+    return wanted && piece != nullptr && !piece->hidden && answer.outdoors && !answer.checks.empty() &&
+           !answer.fails_at_rest;
+  };
+  double least_m_s = beaufort_5_top_m_s;
+  std::vector<std::string> names;
+  for (const PieceStanding& answer : *setting.input.standing)
+    if (known(answer)) least_m_s = std::min(least_m_s, answer.take_down_m_s);
+  const std::string level = short_level_words(least_m_s, setting.units);
+  bool others = false;
+  for (const PieceStanding& answer : *setting.input.standing) {
+    if (!known(answer)) continue;
+    if (short_level_words(answer.take_down_m_s, setting.units) == level)
+      names.push_back(answer.name.empty() ? "Unnamed piece" : answer.name);
+    else
+      others = true;
+  }
+  if (names.empty()) return "";
+  return print_list(names) + (names.size() == 1 ? " is" : " are") + " taken down at gusts of " + level +
+         (others ? ", the others later" : "");
+}
 
 }  // namespace
 
@@ -132,7 +164,7 @@ Block need_block(const Setting& setting, const std::vector<const Area*>& areas, 
   return block;
 }
 
-Block caution_block(const std::vector<const Area*>& areas, double width) {
+Block caution_block(const Setting& setting, const std::vector<const Area*>& areas, double width) {
   const bool outdoors =
       std::ranges::any_of(areas, [](const Area* area) { return area->site.surroundings == Surroundings::outdoors; });
   Block block = titled_block("Please know", width);
@@ -145,9 +177,10 @@ Block caution_block(const std::vector<const Area*>& areas, double width) {
       "from climbing.");
   add("Exits and the ways to them stay clear at their full width.");
   if (!outdoors) return block;
-  add("In strong wind or at thunder we take down what stands outdoors, before it comes; nothing is left up above "
-      "Beaufort 5 (" +
-      print_gust(beaufort_5_top_m_s, Units::feet) + ", " + print_gust(beaufort_5_top_m_s, Units::metric) + ").");
+  const std::string first = first_taken_down(setting, areas);
+  add("In strong wind or at thunder we take down what stands outdoors, before it comes" +
+      (first.empty() ? "." : ": " + first + ".") + " Nothing is left up above " +
+      short_level_words(beaufort_5_top_m_s, setting.units) + ". " + planning_aid);
   add("Sun and heat dull and burst balloons outdoors; a few may go before the day is over.");
   add("No balloon is released: animals eat what comes down, and many places forbid it.");
   return block;

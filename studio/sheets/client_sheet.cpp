@@ -112,7 +112,7 @@ std::vector<Block> closing_blocks(const Setting& setting, const std::vector<cons
   if (whole && !input.count.pieces.empty()) blocks.push_back(pieces_block(input, width));
   if (whole && input.count.total_balloons > 0) blocks.push_back(colours_block(input, width));
   blocks.push_back(need_block(setting, areas, width));
-  blocks.push_back(caution_block(areas, width));
+  blocks.push_back(caution_block(setting, areas, width));
   if (whole) blocks.push_back(agreed_block(input.event, width));
   return blocks;
 }

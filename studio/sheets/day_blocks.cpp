@@ -12,6 +12,7 @@
 #include "studio/paper/page_frame.hpp"
 #include "studio/paper/table_rows.hpp"
 #include "studio/sheets/day_chart.hpp"
+#include "studio/sheets/day_rows.hpp"
 #include "studio/sheets/distance.hpp"
 #include "studio/sheets/tick_row.hpp"
 
@@ -68,36 +69,38 @@ Row contact_row(const std::string& what, const std::string& name, double width) 
 }
 
 struct TaskColumns {
-  static constexpr double box = 5.5, number = 9, time = 14, people = 15, where = 40, slack = 17, air = 1.8;
+  static constexpr double box = 5.5, number = 18, time = 13, people = 15, where = 38, slack = 16, air = 1.8;
   double what;
   explicit TaskColumns(double width) : what(width - box - number - 2 * time - people - where - slack - 6 * air) {}
 };
 
-Row task_row(const PlannedTask& planned, std::size_t number, const Event& event, double width) {
+Row task_row(const DayRowWords& words, double width) {
   using C = TaskColumns;
   const C columns(width);
-  const std::string where = short_place_in(planned, event), people = print_people(planned);
-  const std::string what = planned.task.text + (planned.task.reason.empty() ? "" : " (" + planned.task.reason + ")");
-  const std::string slack = print_slack(planned);
-  const double height =
-      std::max({task_number_height, text_height(what, table_body, columns.what, 12),
-                text_height(where, table_body, C::where, 12), text_height(people, table_body, C::people, 12)});
+  constexpr double usual_number = 9;  // several are wider
+  const double number_width =
+      std::clamp(text_width(words.numbers, type(pt_caption, ink_text, Face::bold)) + 1.6, usual_number, C::number);
+  const double number_height = height_of_task_number(words.numbers, number_width);
+  const double height = std::max({number_height, text_height(words.what, table_body, columns.what, 12),
+                                  text_height(words.where, table_body, C::where, 12),
+                                  text_height(words.people, table_body, C::people, 12)});
   return {height + 1.4, [=](Marks& marks, const Rect& at) {
-            const double y = at.y + 0.7;
+            const double y = at.y + 0.7, middle = y + task_number_height / 2;
             double x = at.x;
-            add_box(marks, x + 0.2, y + 0.5, false);
-            add_task_number(marks, x += C::box, y, C::number, number, planned.critical);
+            add_box(marks, x + 0.2, middle - tick_box / 2, false);
+            add_task_number(marks, {x += C::box, y, number_width, number_height}, words.numbers, words.critical);
             x += C::number + C::air;
             const auto cell = [&](const std::string& text, double room, const TextStyle& style) {
-              if (!text.empty()) marks.push_back(text_mark(Part::key, {x, y + 0.3, room, height}, text, style));
+              if (!text.empty())
+                marks.push_back(text_mark(Part::key, {x, middle - capital_middle(style), room, height}, text, style));
               x += room + C::air;
             };
-            cell(print_moment(planned.start), C::time, table_bold);
-            cell(print_moment(planned.end), C::time, table_body);
-            cell(people, C::people, table_body);
-            cell(what, columns.what, table_body);
-            cell(where, C::where, table_quiet);
-            cell(slack, C::slack, table_figures);
+            cell(words.start, C::time, table_bold);
+            cell(words.end, C::time, table_body);
+            cell(words.people, C::people, table_body);
+            cell(words.what, columns.what, table_body);
+            cell(words.where, C::where, table_quiet);
+            cell(words.slack, C::slack, table_figures);
             marks.push_back(line_mark(Part::key, {at.x, at.bottom()}, {at.right(), at.bottom()}, mm_hair, ink_rule));
           }};
 }
@@ -127,6 +130,26 @@ Block task_block(const std::string& heading, double width) {
   return block;
 }
 
+/// The list that a task stands in: the road is told with what it leads to.
+std::string name_of_list(const PlannedTask& planned) {
+  const Phase phase = planned.task.phase;
+  const bool back = phase == Phase::put_away || phase == Phase::strike ||
+                    (phase == Phase::travel && planned.task.id == "travel-back");
+  return phase == Phase::day_before ? "The day before"
+         : back                     ? "The strike and the way back"
+                                    : "The road and the build";
+}
+
+/// Over the tasks of another day than the event's.
+std::string day_words(int day) { return day > 0 ? "After midnight" : day < 0 ? "The day before" : "The day itself"; }
+
+Row divider_row(const std::string& text) {
+  constexpr double above = 1.6;
+  return {above + line_height + 0.8, [=](Marks& marks, const Rect& at) {
+            marks.push_back(text_mark(Part::key, {at.x, at.y + above, at.width, line_height}, text, table_bold));
+          }};
+}
+
 /// What lies between build and strike.
 Block event_block(const Event& event, double width) {
   Block block = table_block("The event", {}, width);
@@ -144,11 +167,28 @@ std::string trips_of_task(const DayPlan& plan, const std::string& id) {
 }
 
 constexpr const char* how_to_read =
-    "Slack is how much longer a task may take without anything ending later. \"+1\" after a time is the day after the "
-    "event's, \"-1\" the day before; times without a clock count from the beginning of their stretch.";
+    "Slack is how much longer a task may take without anything ending later. The same work at pieces that are alike "
+    "has "
+    "one row, with the numbers that the chart has. A task without an end is done within the "
+    "minute. \"+1\" after a time is the day after the event's, \"-1\" the day before; times without a clock count from "
+    "the beginning of their stretch.";
 
 std::string distance(const std::optional<double>& metres, Units units) {
   return metres ? print_distance(*metres, units) : "not known";
+}
+
+/// Hours of all people, to the quarter of an hour.
+std::vector<Row> work_rows(const DayPlan& plan, double width) {
+  constexpr double room = 34;
+  const auto hours = [](std::int64_t seconds) { return print_duration((seconds + 450) / 900 * 900); };
+  const auto row = [&](const char* what, std::int64_t work_s, std::int64_t presence_s) {
+    return cells_row({{what}, {hours(work_s), room}, {hours(presence_s), room}, {"", 40}}, width);
+  };
+  return {captions_row(
+              {{"Work of all people, to the quarter of an hour"}, {"at work", room}, {"with waiting", room}, {"", 40}},
+              width),
+          row("At the venue", plan.site_work_s(), plan.site_presence_s()),
+          row("With home and the road", plan.all_work_s(), plan.all_presence_s())};
 }
 
 }  // namespace
@@ -180,7 +220,7 @@ std::vector<Block> times_blocks(const Setting& setting, double width) {
                              {"It is struck", end_of(plan->strike)}},
                             width))
     block.rows.push_back(std::move(row));
-  block.rows.push_back(text_row(work_in_words(*plan), width, 1.2, ink_quiet));
+  for (Row& row : work_rows(*plan, width)) block.rows.push_back(std::move(row));
   for (const Finding& finding : plan->findings)
     if (finding.weight != Weight::note) {
       std::string sentence(name_of(finding.weight));
@@ -237,7 +277,8 @@ std::vector<Block> access_blocks(const Setting& setting, double width) {
                    width, 0.6, ink_quiet));
   }
   if (block.rows.empty()) block.rows.push_back(text_row("The event has no areas yet.", width));
-  block.rows.push_back(text_row("Trips are those of one person alone.", width, 1.2, ink_quiet));
+  block.rows.push_back(
+      text_row("Trips are those of one person alone, between the vehicle and the area.", width, 1.2, ink_quiet));
   return {block};
 }
 
@@ -247,18 +288,24 @@ std::vector<Block> task_blocks(const Setting& setting, double width) {
   std::vector<Block> blocks;
   bool event_is_told = false;
   std::string last;
-  for (std::size_t i = 0; i < plan.tasks.size(); ++i) {
-    const PlannedTask& planned = plan.tasks[i];
-    const std::string name(name_of_stretch(planned.task.phase));
+  int last_day = 0;
+  for (const DayRow& row : day_rows(plan, event)) {
+    const PlannedTask& first = plan.tasks[row.tasks.front()];
+    const std::string name = name_of_list(first);
     if (name != last) {
-      if (planned.task.phase == Phase::strike && !event_is_told) {
+      if (first.task.phase == Phase::strike && !event_is_told) {
         blocks.push_back(event_block(event, width));
         event_is_told = true;
       }
       blocks.push_back(task_block(name, width));
-      last = name;
+      last = name, last_day = 0;
     }
-    blocks.back().rows.push_back(task_row(planned, i + 1, event, width));
+    const DayRowWords words = words_of(row, plan, event);
+    if (words.has_clock && words.day != last_day) {
+      blocks.back().rows.push_back(divider_row(day_words(words.day)));
+      last_day = words.day;
+    }
+    blocks.back().rows.push_back(task_row(words, width));
   }
   if (!event_is_told) blocks.push_back(event_block(event, width));
   return blocks;

@@ -75,7 +75,8 @@ std::vector<ChartSpan> spans_of(const DayPlan& plan) {
   return spans;
 }
 
-ChartScale scale_of(const ChartSpan& span, const DayPlan& plan, double width) {
+/// `whole` seconds are to be drawn.
+ChartScale scale_of(const ChartSpan& span, std::int64_t whole, const DayPlan& plan, double width) {
   constexpr std::array<std::int64_t, 11> strips{900,    1800,   3600,   7200,   10'800, 14'400,
                                                 21'600, 28'800, 43'200, 86'400, 604'800};
   constexpr std::array<std::int64_t, 11> grids{60, 120, 300, 600, 900, 1800, 3600, 7200, 14'400, 43'200, 86'400};
@@ -86,7 +87,6 @@ ChartScale scale_of(const ChartSpan& span, const DayPlan& plan, double width) {
   std::ranges::sort(lengths);
   const std::int64_t usual = lengths[lengths.size() / 2];  // half of them are as long or longer
   ChartScale scale{width - gutter - right_air, strips.front(), grids.front(), usual_row};
-  const std::int64_t whole = span.to_s - floored(span.from_s, 900);
   for (const std::int64_t strip : strips) {
     const std::int64_t before = scale.strip_s;
     scale.strip_s = strip;
@@ -97,6 +97,9 @@ ChartScale scale_of(const ChartSpan& span, const DayPlan& plan, double width) {
     }
     if (strip >= whole) break;
   }
+  // A last strip with a little alone is none: the others are drawn somewhat closer.
+  const std::int64_t full = whole / scale.strip_s, rest = whole % scale.strip_s;
+  if (full > 0 && rest > 0 && 5 * rest <= full * scale.strip_s) scale.strip_s = (whole / full + 299) / 300 * 300;
   for (const std::int64_t grid : grids) {
     scale.grid_s = grid;
     if (scale.mm(grid) >= least_grid) break;
@@ -198,6 +201,15 @@ class StripPainter {
       marks.push_back(text_mark(Part::key, {x, bar.y + (bar.height - 3.7) / 2, room, 3.7}, text, style));
       return;
     }
+    // A narrow bar has its number upright.
+    constexpr double least = 2.9;
+    TextStyle turned = style;
+    turned.across = Across::centre, turned.turned = true;
+    const double length = text_width(number, turned) + 0.2;
+    if (bar.width < least || length > bar.height - 0.2) return;
+    const double wide = std::min(3.7, bar.width - 0.1);
+    marks.push_back(text_mark(
+        Part::key, {bar.x + (bar.width - wide) / 2, bar.y + (bar.height - length) / 2, wide, length}, number, turned));
   }
   void add_milestones(Marks& marks, const Rect& at) const {
     const TextStyle style = type(pt_caption, ink_text, Face::bold);
@@ -206,7 +218,7 @@ class StripPainter {
       const double wide = text_width(milestones_[i].name, style) + 0.3;
       // Not through the hours.
       const Pen pen{ink_text, mm_strong, {1.6, 1.0}, false};
-      marks.push_back(stroked_mark(Part::drawing, line_path({x, y + 0.4}, {x, top_of(at) - axis_height}), pen));
+      marks.push_back(stroked_mark(Part::drawing, line_path({x, y + 0.4}, {x, top_of(at) - axis_height - 0.9}), pen));
       marks.push_back(stroked_mark(Part::drawing, line_path({x, top_of(at) - 0.8}, {x, bottom_of(at)}), pen));
       const double left = x + 1 + wide > at.right() ? x - 1 - wide : x + 1;
       marks.push_back(text_mark(Part::key, {left, y, wide, 3.7}, milestones_[i].name, style));
@@ -227,29 +239,32 @@ Row legend_row(double width) {
   const double first = text_width(critical, style) + 0.4, second = text_width(other, style) + 0.4;
   const bool beside = 9 + first + 14 + second < width;
   return {beside ? 5.4 : 10.4, [=](Marks& marks, const Rect& at) {
-            add_task_number(marks, at.x, at.y, 7, 1, true);
+            add_task_number(marks, {at.x, at.y, 7, task_number_height}, "1", true);
             marks.push_back(text_mark(Part::key, {at.x + 9, at.y + 0.4, first, 3.8}, critical, style));
             const double x = beside ? at.x + 9 + first + 5 : at.x, y = beside ? at.y : at.y + 5;
-            add_task_number(marks, x, y, 7, 2, false);
+            add_task_number(marks, {x, y, 7, task_number_height}, "2", false);
             marks.push_back(text_mark(Part::key, {x + 9, y + 0.4, second, 3.8}, other, style));
           }};
 }
 
 }  // namespace
 
-void add_task_number(Marks& marks, double x, double y, double width, std::size_t number, bool critical) {
+double height_of_task_number(const std::string& numbers, double width) {
+  const TextStyle style = type(pt_caption, ink_text, Face::bold, Across::centre);
+  return std::max(task_number_height, text_height(numbers, style, width - 0.4, 12) + 1.2);
+}
+
+void add_task_number(Marks& marks, const Rect& box, const std::string& numbers, bool critical) {
   const TextStyle style = type(pt_caption, critical ? ink_paper : ink_text, Face::bold, Across::centre, Down::middle);
-  const Rect box{x, y, width, task_number_height};
   marks.push_back(shape_mark(Part::key, rect_path(box), critical ? dark : light,
                              {ink_text, critical ? mm_strong : mm_hair, {}, false}));
-  marks.push_back(text_mark(Part::key, {x + 0.2, y + 0.4, width - 0.4, 3.8}, std::to_string(number), style));
+  marks.push_back(text_mark(Part::key, {box.x + 0.2, box.y + 0.4, box.width - 0.4, box.height - 0.8}, numbers, style));
 }
 
 std::vector<Block> chart_blocks_of_day(const DayPlan& plan, const Event& event, double width) {
   std::vector<Block> blocks;
   const std::vector<ChartSpan> spans = spans_of(plan);
   for (const ChartSpan& span : spans) {
-    const ChartScale scale = scale_of(span, plan, width);
     Block block;
     block.gap = 6, block.may_split = true, block.beginning = 1;
     const std::string heading = span.title + ", person by person";
@@ -261,6 +276,7 @@ std::vector<Block> chart_blocks_of_day(const DayPlan& plan, const Event& event, 
     for (const Milestone& milestone : milestones) end = std::max(end, milestone.at_s);
     std::int64_t begin = span.from_s;
     for (const Milestone& milestone : milestones) begin = std::min(begin, milestone.at_s);
+    const ChartScale scale = scale_of(span, end - floored(begin, 900), plan, width);
     begin = floored(begin, std::min<std::int64_t>(scale.grid_s, 900));
     for (std::int64_t from = begin; from < end; from += scale.strip_s) {
       const std::int64_t to = std::min(from + scale.strip_s, end);

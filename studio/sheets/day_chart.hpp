@@ -17,10 +17,11 @@ namespace quadrille {
 /// edge, others light. Load-in, "ready by" and strike stand as dashed lines with their names.
 std::vector<Block> chart_blocks_of_day(const DayPlan& plan, const Event& event, double width);
 
-/// The number of a task in a box as its bar has it, `width` wide, its left top corner at `x`, `y` [mm on the page].
-void add_task_number(Marks& marks, double x, double y, double width, std::size_t number, bool critical);
+/// The number of a task, or the numbers of several, in a box as its bar has it.
+void add_task_number(Marks& marks, const Rect& box, const std::string& numbers, bool critical);
 
-/// Height of that box [mm].
+/// Height of that box [mm], and of one that is `width` mm wide and may want several lines.
 inline constexpr double task_number_height = 4.6;
+double height_of_task_number(const std::string& numbers, double width);
 
 }  // namespace quadrille

@@ -11,6 +11,7 @@
 #include "studio/model/amounts.hpp"
 #include "studio/model/finding_words.hpp"
 #include "studio/model/lengths.hpp"
+#include "studio/model/one_unit.hpp"
 #include "studio/paint/text.hpp"
 #include "studio/paper/table_rows.hpp"
 #include "studio/sheets/alike_names.hpp"
@@ -25,8 +26,8 @@ std::string so_many_of(std::int64_t count, const char* thing) {
   return std::to_string(count) + " " + thing + (count == 1 ? "" : "s");
 }
 
-/// "left foot 2, right foot 2": where the containers go that stand in `places` from `i` on and belong to the same piece;
-/// `i` is moved past them.
+/// "2 on the left foot, 2 on the right foot": where the containers go that stand in `places` from `i` on and belong to the
+/// same piece; `i` is moved past them.
 std::string feet_of(const FilledContainers& filled, std::size_t& i, const SheetInput& input) {
   const std::string& id = filled.places[i].piece;
   const std::vector<NamedSupport> named = named_supports(input.built.at(id)->piece);
@@ -35,14 +36,16 @@ std::string feet_of(const FilledContainers& filled, std::size_t& i, const SheetI
     const ContainerPlace& place = filled.places[i];
     const auto found = std::ranges::find_if(
         named, [&](const NamedSupport& support) { return place.support && support.support == *place.support; });
-    text += (text.empty() ? "" : ", ") + (found == named.end() ? "beside it" : found->name) + " " +
-            std::to_string(place.containers);
+    text += (text.empty() ? "" : ", ") + std::to_string(place.containers) +
+            (found == named.end()    ? " beside it"
+             : found->name == "foot" ? " on its foot"
+                                     : " on the " + found->name);
   }
   return text;
 }
 
-/// "Gate arch: left foot 2, right foot 2", "Aisle column 1 to 8, each: foot 1": where the containers of each piece go,
-/// neighbours that have them in the same places and differ in their number alone told together.
+/// "Gate arch: 2 on the left foot, 2 on the right foot", "Aisle columns 1 to 8, each: 1 on its foot": where the containers
+/// of each piece go, neighbours that have them in the same places and differ in their number alone told together.
 std::vector<std::string> places_of(const FilledContainers& filled, const SheetInput& input) {
   struct Told {
     std::vector<std::string> names;
@@ -104,6 +107,15 @@ std::string parts_of(const FrameKit& kit, const SuppliesOrder& supplies) {
   return text;
 }
 
+/// How the quantity beside it is come by, which is what the kits do not bring: "from stock; 2 more come in kits".
+std::string source_beside_kits(const SupplyOrder& supply, LengthStyle lengths) {
+  SupplyOrder loose = supply;
+  loose.needed -= loose.from_kits, loose.from_kits = 0;
+  return print_source(loose, lengths) +
+         (supply.from_kits > 0 ? "; " + print_quantity(supply.from_kits, supply.unit, lengths) + " more come in kits"
+                               : "");
+}
+
 }  // namespace
 
 std::vector<Block> load_blocks(const Setting& setting, double width) {
@@ -121,8 +133,10 @@ std::vector<Block> load_blocks(const Setting& setting, double width) {
   if (input.plan != nullptr)
     for (const PlannedTask& planned : input.plan->tasks)
       if (planned.task.id == "load-vehicle")
-        block.rows.push_back(
-            text_row("One person alone walks to the vehicle " + so_many_of(planned.task.parts, "time") + ".", width));
+        block.rows.push_back(text_row("To load it at home one person alone walks to the vehicle " +
+                                          so_many_of(planned.task.parts, "time") +
+                                          ". The day sheet has the trips at the venue, counted for each area.",
+                                      width));
   block.rows.push_back(text_row("Tick the left box when it is in the vehicle, the right one when it is back.", width));
   const auto missing = [&](const char* what) {
     block.rows.push_back(text_row(std::string(what) + " This list is not complete without it.", width));
@@ -140,7 +154,8 @@ std::vector<Block> load_blocks(const Setting& setting, double width) {
 
 std::vector<Block> home_blocks(const Setting& setting, double width) {
   const SheetInput& input = setting.input;
-  Block block = tick_block("To fill and to charge at home", width);
+  bool fills = false, charges = false;
+  Block block;
   if (input.house != nullptr) {
     const House& house = *input.house;
     const bool sand = house.ballast_fill == BallastFill::sand;
@@ -151,18 +166,29 @@ std::vector<Block> home_blocks(const Setting& setting, double width) {
                                 print_mass(filled.each_kg, masses_in(setting.units)))};
       block.rows.push_back(tick_row(line, width));
       add_details(block, places_of(filled, input), width);
+      fills = true;
     }
   }
   for (const SupplyLine& supply : input.count.supplies)
-    if (supply.key.starts_with("dead-weight-"))
-      block.rows.push_back(tick_row(
-          {supply.name, "", "fill it, or fetch it filled", print_quantity(supply, lengths_in(setting.units))}, width));
+    if (supply.key.starts_with("dead-weight-")) {
+      block.rows.push_back(tick_row({in_one_unit(supply.name, setting.units), "", "fill it, or fetch it filled",
+                                     print_quantity(supply, lengths_in(setting.units))},
+                                    width));
+      fills = true;
+    }
   if (input.power != nullptr && input.house != nullptr)
     for (const Tool& tool : tools_of(input.event, input.built, input.count, *input.house, *input.power))
-      if (tool.key == "tool-battery")
+      if (tool.key == "tool-battery") {
         block.rows.push_back(tick_row({tool.name + ", charged or fuelled", "", tool.why}, width));
+        charges = true;
+      }
   if (block.rows.empty()) return {};
-  return {block};
+  Block headed = tick_block(fills && charges ? "To fill and to charge at home"
+                            : fills          ? "To fill at home"
+                                             : "To charge at home",
+                            width);
+  headed.rows = std::move(block.rows);
+  return {headed};
 }
 
 std::vector<Block> balloon_bag_blocks(const Setting& setting, double width) {
@@ -187,7 +213,8 @@ std::vector<Block> place_blocks(const Setting& setting, double width) {
     // Without stock, what is needed all the same.
     Block block = tick_block("Supplies", width);
     for (const SupplyLine& supply : input.count.supplies)
-      block.rows.push_back(tick_row({supply.name, "", "", print_quantity(supply, lengths)}, width));
+      block.rows.push_back(
+          tick_row({in_one_unit(supply.name, setting.units), "", "", print_quantity(supply, lengths)}, width));
     return block.rows.empty() ? std::vector<Block>{} : std::vector<Block>{block};
   }
   const auto is_placed = [](const auto& line) { return !line.kept_where.empty(); };
@@ -207,14 +234,14 @@ std::vector<Block> place_blocks(const Setting& setting, double width) {
     if (input.house != nullptr)
       if (const auto own = std::ranges::find(input.house->kits, kit.key, &FrameKit::key);
           own != input.house->kits.end())
-        line.detail = parts_of(*own, *input.supplies);
+        line.detail = in_one_unit(parts_of(*own, *input.supplies), setting.units);
     place(kit.kept_where).rows.push_back(tick_row(line, width, true));
   }
   for (const SupplyOrder& supply : input.supplies->lines) {
     if (!is_pulled(supply)) continue;
-    TickLine line{supply.name};
+    TickLine line{in_one_unit(supply.name, setting.units)};
     line.quantity = print_quantity(supply.needed - supply.from_kits, supply.unit, lengths);
-    line.detail = print_source(supply, lengths);
+    line.detail = source_beside_kits(supply, lengths);
     if (const std::string use = print_use(supply); use == "used up") line.detail += "; " + use;
     line.has_second_box = supply.reused;
     place(supply.kept_where).rows.push_back(tick_row(line, width, true));

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
 #include "sdk/number.hpp"
 #include "studio/build_sheet/build_rows.hpp"
@@ -15,6 +16,7 @@
 #include "studio/standing/level_words.hpp"
 #include "studio/standing/site_words.hpp"
 #include "studio/standing/wind.hpp"
+#include "studio/takeoff/placing.hpp"
 #include "studio/takeoff/print.hpp"
 
 namespace quadrille {
@@ -31,21 +33,44 @@ std::vector<RowCell> line_cells(const std::string& line, const std::string& way,
           {without, 36}};
 }
 
-Row line_row(const SafetyPiece& piece, const SafetyLine& line, const SafetySubject& subject, const Setting& setting,
-             double width) {
-  const LengthStyle lengths = lengths_in(setting.units);
-  const AnchoredLine& laid = line.laid;
+/// "Left leg to a stake 1.60 m in front of the left foot and 0.95 m to its left".
+std::string way_of(const SafetyPiece& piece, const AnchoredLine& laid, const Area& area, LengthStyle lengths) {
+  constexpr double least_m = 0.005;
   const SecuringLine& asked = piece.placed->lines[laid.line];
-  std::string way = "From " + piece.piece->tie_points[laid.run.tie_point].label + " to " +
-                    print_anchor(asked, *subject.area, lengths);
-  if (asked.anchor != AnchorKind::structure)
-    way += ", " + print_way(laid.right_m, laid.away_m, lengths) +
-           (laid.foot.empty() ? ", from the piece's place" : ", from the " + laid.foot);
-  return cells_row(line_cells(line.label, way, print_length(laid.length_m, lengths),
-                              print_fixed(laid.to_ground_rad * 180 / pi, 0) + "°",
-                              line.pull_n ? print_pull(*line.pull_n, setting.units) : "–",
-                              line.without_m_s ? level_words(*line.without_m_s) : "–"),
-                   width);
+  // What a tie point is for is told after a comma; where the line goes says that here.
+  std::string tie = piece.piece->tie_points[laid.run.tie_point].label;
+  tie = tie.substr(0, tie.find(','));
+  if (!tie.empty() && tie[0] >= 'a' && tie[0] <= 'z') tie[0] = static_cast<char>(tie[0] - 'a' + 'A');
+  if (asked.anchor == AnchorKind::structure) return tie + " to " + print_anchor(asked, area, lengths);
+  const std::string foot = laid.foot.empty() ? "the piece's place" : "the " + laid.foot;
+  const bool away = std::abs(laid.away_m) >= least_m, aside = std::abs(laid.right_m) >= least_m;
+  const std::string side = laid.right_m < 0 ? "left" : "right";
+  std::string place = " at " + foot;
+  if (away)
+    place = " " + print_length(std::abs(laid.away_m), lengths) + (laid.away_m < 0 ? " in front of " : " behind ") +
+            foot + (aside ? " and " + print_length(std::abs(laid.right_m), lengths) + " to its " + side : "");
+  else if (aside)
+    place = " " + print_length(std::abs(laid.right_m), lengths) + " to the " + side + " of " + foot;
+  return tie + " to a " + print_anchor(asked, area, lengths) + place;
+}
+
+/// What a line is called where several pieces alike share its row: "L2" for "1-L2".
+std::string own_label(const std::string& label) { return label.substr(label.find('-') + 1); }
+
+std::vector<RowCell> cells_of_line(const SafetyPiece& piece, const SafetyLine& line, const SafetySubject& subject,
+                                   const Setting& setting, const std::string& label) {
+  const LengthStyle lengths = lengths_in(setting.units);
+  const auto& forecast = subject.area->site.gust_m_s;
+  std::string without = "–";
+  if (line.without_m_s)
+    without = short_level_words(*line.without_m_s, setting.units) +
+              (forecast && *line.without_m_s < *forecast ? ": less than is forecast" : "");
+  auto cells =
+      line_cells(label, way_of(piece, line.laid, *subject.area, lengths), print_length(line.laid.length_m, lengths),
+                 print_fixed(line.laid.to_ground_rad * 180 / pi, 0) + "°",
+                 line.pull_n ? print_pull(*line.pull_n, setting.units) : "–", without);
+  if (line.without_m_s && forecast && *line.without_m_s < *forecast) cells.back().face = Face::bold;
+  return cells;
 }
 
 /// "L2" for the line that the answer calls "line side-1 (2)"; as the answer calls it where lines that do not count were
@@ -57,30 +82,67 @@ std::string label_of(const SafetyPiece& piece, const std::string& where) {
   return where;
 }
 
-void add_most_pulled(Block& block, const SafetyPiece& piece, const Setting& setting, double width) {
+/// The line that is pulled most, the anchor that is nearest to giving way, and what the answer says of lines that the table
+/// could not give a force; each line as `label` has it.
+std::vector<std::string> line_notes(const SafetyPiece& piece, const Setting& setting,
+                                    const std::function<std::string(const std::string&)>& label) {
+  std::vector<std::string> notes;
   for (const StandingCheck& check : piece.answer->checks)
     if (check.code == "line" || check.code == "anchor")
-      block.rows.push_back(text_row((check.code == "line" ? "Most pulled: " : "Anchor nearest to giving way: ") +
-                                        label_of(piece, check.where) + ", " +
-                                        print_amount(check.value, check.unit, setting.units) + " of the " +
-                                        print_amount(check.limit, check.unit, setting.units) +
-                                        " that it bears, in wind " + wind_words(check.direction_deg) + ".",
-                                    width, 0.8, ink_quiet));
+      notes.push_back((check.code == "line" ? "Most pulled: " : "Anchor nearest to giving way: ") +
+                      label(label_of(piece, check.where)) + ", " +
+                      print_amount(check.value, check.unit, setting.units) + " of the " +
+                      print_amount(check.limit, check.unit, setting.units) + " that it bears, in wind " +
+                      wind_words(check.direction_deg) + ".");
+  for (const std::string& sentence : piece.answer->not_counted) notes.push_back(sentence);
+  for (const std::string& sentence : piece.answer->faults) notes.push_back(sentence);
+  if (std::ranges::all_of(piece.lines, [](const SafetyLine& line) { return line.pull_n.has_value(); })) return notes;
+  for (const ForceInLine& force : piece.answer->lines)
+    notes.push_back("A line from " + force.from + " to " + force.to + " pulls at most " +
+                    print_pull(force.greatest_n, setting.units) + ".");
+  for (const WithoutLine& lost : piece.answer->without)
+    notes.push_back("Without the line " + lost.line + " it bears " +
+                    short_level_words(lost.limit_gust_m_s, setting.units) + ".");
+  return notes;
 }
 
-/// What the answer says of lines that the table could not give a force.
-void add_other_lines(Block& block, const SafetyPiece& piece, const Setting& setting, double width) {
-  for (const std::string& sentence : piece.answer->not_counted) block.rows.push_back(text_row(sentence, width));
-  for (const std::string& sentence : piece.answer->faults) block.rows.push_back(text_row(sentence, width));
-  const bool told = std::ranges::all_of(piece.lines, [](const SafetyLine& line) { return line.pull_n.has_value(); });
-  if (told) return;
-  for (const ForceInLine& force : piece.answer->lines)
-    block.rows.push_back(text_row("A line from " + force.from + " to " + force.to + " pulls at most " +
-                                      print_pull(force.greatest_n, setting.units) + ".",
-                                  width));
-  for (const WithoutLine& lost : piece.answer->without)
+/// All that the table says of a piece's lines but for the piece's number.
+std::string lines_in_words(const SafetyPiece& piece, const SafetySubject& subject, const Setting& setting) {
+  std::string text;
+  for (const SafetyLine& line : piece.lines)
+    for (const RowCell& cell : cells_of_line(piece, line, subject, setting, own_label(line.label)))
+      text += cell.text + "\n";
+  if (piece.answer != nullptr)
+    for (const std::string& note : line_notes(piece, setting, own_label)) text += note + "\n";
+  return text;
+}
+
+Block lines_block(const SafetySubject& subject, const Setting& setting, double width) {
+  Block block = table_block(
+      "Lines", line_cells("Line", "Way", "Length", "To ground", "Pull", "If it is lost, the piece bears"), width);
+  bool pulls = false;
+  for (const auto& group :
+       told_together(subject, [&](const SafetyPiece& piece) { return lines_in_words(piece, subject, setting); })) {
+    const SafetyPiece& piece = *group.front();
+    if (piece.lines.empty()) continue;
+    const bool several = group.size() > 1;
+    if (subject.pieces.size() > 1)
+      block.rows.push_back(cells_row(
+          {{numbered_names(group, subject) + (several ? ", each" : ""), 0, Across::left, Face::bold}}, width));
+    const auto label = [&](const std::string& whole) { return several ? own_label(whole) : whole; };
+    for (const SafetyLine& line : piece.lines)
+      block.rows.push_back(cells_row(cells_of_line(piece, line, subject, setting, label(line.label)), width));
+    if (piece.answer == nullptr) continue;
+    pulls = pulls || (piece.answer->gust_m_s > 0 && !piece.answer->lines.empty());
+    for (const std::string& note : line_notes(piece, setting, label))
+      block.rows.push_back(text_row(note, width, 0.8, ink_quiet));
+  }
+  if (pulls)
     block.rows.push_back(
-        text_row("Without the line " + lost.line + " it bears " + level_words(lost.limit_gust_m_s) + ".", width));
+        text_row("Each pull is the greatest of its line in the gust that is forecast, whatever side it "
+                 "comes from.",
+                 width, 0.8, ink_quiet));
+  return block;
 }
 
 Block feet_block(const SafetySubject& subject, const Setting& setting, double width) {
@@ -113,7 +175,8 @@ Block feet_block(const SafetySubject& subject, const Setting& setting, double wi
   std::vector<std::pair<std::string, std::vector<std::size_t>>> advice;
   for (const SafetyPiece& piece : subject.pieces) {
     if (piece.answer == nullptr) continue;
-    const std::string words = ballast_in_words(*piece.answer, setting.units);
+    const double container = setting.input.house != nullptr ? container_kg(*setting.input.house) : 0;
+    const std::string words = ballast_in_words(*piece.answer, setting.units, container);
     auto same = std::ranges::find(advice, words, &std::pair<std::string, std::vector<std::size_t>>::first);
     if (same == advice.end()) same = advice.insert(advice.end(), {words, {}});
     same->second.push_back(piece.number);
@@ -132,24 +195,7 @@ Block feet_block(const SafetySubject& subject, const Setting& setting, double wi
 
 std::vector<Block> securing_blocks(const SafetySubject& subject, const Setting& setting, double width) {
   std::vector<Block> blocks;
-  if (subject.has_lines()) {
-    Block block = table_block(
-        "Lines", line_cells("Line", "Way", "Length", "To ground", "Pull", "If it is lost, the piece bears"), width);
-    for (const SafetyPiece& piece : subject.pieces) {
-      if (piece.lines.empty()) continue;
-      if (subject.pieces.size() > 1)
-        block.rows.push_back(cells_row({{numbered_names({&piece}, subject), 0, Across::left, Face::bold}}, width));
-      for (const SafetyLine& line : piece.lines) block.rows.push_back(line_row(piece, line, subject, setting, width));
-      if (piece.answer == nullptr) continue;
-      if (piece.answer->gust_m_s > 0 && !piece.answer->lines.empty())
-        block.rows.push_back(text_row("Each pull is the greatest of its line in a gust of " +
-                                          level_words(piece.answer->gust_m_s) + ", whatever side it comes from.",
-                                      width, 0.8, ink_quiet));
-      add_most_pulled(block, piece, setting, width);
-      add_other_lines(block, piece, setting, width);
-    }
-    blocks.push_back(std::move(block));
-  }
+  if (subject.has_lines()) blocks.push_back(lines_block(subject, setting, width));
   if (Block feet = feet_block(subject, setting, width); !feet.rows.empty()) blocks.push_back(std::move(feet));
   return blocks;
 }
@@ -160,14 +206,14 @@ std::vector<Block> outlet_blocks(const SafetySubject& subject, const Setting& se
   std::string text = "How far the outlet is, is not known.";
   if (outlet)
     text = "The outlet is " + print_distance(*outlet, setting.units) + " away" +
-           (subject.has_pictures() ? "; where it is, mark on the plan." : ".");
+           (subject.has_pictures() ? "; mark on the plan where it is." : ".");
   if (setting.input.power == nullptr) {
     text += " Cords and power were not reckoned.";
   } else {
     const auto power = std::ranges::find(*setting.input.power, subject.area->id, &AreaPower::area);
     if (power != setting.input.power->end()) {
       if (has_cord(*power))
-        text += " Cord: " + print_cord(*power, setting.units) + " of " + print_gauges(*power) + ".";
+        text += " Cord: " + print_cord(*power, setting.units) + " of " + print_gauges(*power, setting.units) + ".";
       else
         text += " No cord serves: bring " + print_own_power(*power) + ".";
     }

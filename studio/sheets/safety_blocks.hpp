@@ -21,13 +21,16 @@ std::vector<Block> securing_blocks(const SafetySubject& subject, const Setting& 
 /// Outlet and cord.
 std::vector<Block> outlet_blocks(const SafetySubject& subject, const Setting& setting, double width);
 
+/// What the pieces' types ask for and is drawn nowhere, so that somebody has to decide it; empty where there is nothing.
+std::vector<Block> open_blocks(const SafetySubject& subject, const Setting& setting, double width);
+
 /// What to see to in this area, with boxes, ticked where the event says that it is done.
 std::vector<Block> check_blocks(const SafetySubject& subject, const Setting& setting, double width);
 
 /// The same for the whole event.
 std::vector<Block> caution_check_blocks(const Setting& setting, double width);
 
-/// A table for wind readings, outdoors, and lines for date, name and signature.
-std::vector<Block> signature_blocks(const SafetySubject& subject, double width);
+/// A table for so many wind readings, outdoors, and lines for date, name and signature.
+std::vector<Block> signature_blocks(const SafetySubject& subject, double width, int readings);
 
 }  // namespace quadrille

@@ -24,9 +24,14 @@ std::vector<RowCell> level_cells(const std::string& piece, const std::string& li
           {fails}};
 }
 
-/// "a base plate tips, at the left foot, in wind from the front".
+std::string with_capital(std::string text) {
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  return text;
+}
+
+/// "A base plate tips, at the left foot, in wind from the front".
 std::string failure_words(const StandingCheck& check, bool at_rest) {
-  std::string text = failure_of(check.code);
+  std::string text = with_capital(failure_of(check.code));
   if (!check.where.empty()) text += ", at the " + check.where;
   return text + (at_rest ? ", without any wind" : ", in wind " + wind_words(check.direction_deg));
 }
@@ -47,7 +52,7 @@ std::string in_forecast(const PieceStanding& answer) {
 }
 
 /// What the levels of a piece say, beneath the captions; the first cell is for its name.
-std::vector<RowCell> outdoor_cells(const SafetyPiece& piece) {
+std::vector<RowCell> outdoor_cells(const SafetyPiece& piece, Units units) {
   const std::string name;
   if (piece.answer == nullptr) return level_cells(name, "–", "–", "–", "Not reckoned.");
   const PieceStanding& answer = *piece.answer;
@@ -58,26 +63,36 @@ std::vector<RowCell> outdoor_cells(const SafetyPiece& piece) {
     return level_cells(name, "does not stand", "–", "do not put it up", failure_words(answer.governing, true) + ".");
   const std::string fails = answer.governing.code.empty() ? "Nothing fails up to the highest gust that was looked at."
                                                           : failure_words(answer.governing, false) + ".";
-  return level_cells(name, (answer.limit_beyond ? "more than " : "") + level_words(answer.limit_gust_m_s),
-                     level_words(answer.watch_m_s), level_words(answer.take_down_m_s), fails + in_forecast(answer));
+  return level_cells(name, (answer.limit_beyond ? "more than " : "") + level_words(answer.limit_gust_m_s, units),
+                     level_words(answer.watch_m_s, units), level_words(answer.take_down_m_s, units),
+                     fails + in_forecast(answer));
 }
 
-std::vector<RowCell> indoor_cells(const SafetyPiece& piece, const Setting& setting) {
-  std::string text = "not reckoned";
+/// How a piece, or each of several, bears whoever leans on it.
+std::string push_words(const PieceStanding& answer, bool several, Units units) {
+  const std::string asked = print_force(answer.push_n, units);
+  const bool enough = answer.bears_push_n >= answer.push_n;
+  return (several ? " Each bears a push of " : " It bears a push of ") + print_force(answer.bears_push_n, units) +
+         " at hand height; somebody who leans on it pushes with " + asked +
+         (enough ? ": that is enough." : ": keep people away from it.");
+}
+
+std::vector<RowCell> indoor_cells(const SafetyPiece& piece, bool several, const Setting& setting) {
+  std::string text = "Not reckoned.";
   if (piece.answer != nullptr) {
     const PieceStanding& answer = *piece.answer;
     if (answer.checks.empty()) {
-      text = answer.reason.empty() ? "it could not be reckoned" : answer.reason;
+      text = answer.reason.empty() ? "It could not be reckoned." : with_capital(answer.reason);
     } else if (answer.verdict == Verdict::no) {
       const StandingCheck* const worst = worst_of(answer.checks);
-      text = "does not stand: " + std::string(worst != nullptr ? failure_of(worst->code) : "a check fails");
+      text = (several ? "They do not stand: " : "It does not stand: ") +
+             std::string(worst != nullptr ? failure_of(worst->code) : "a check fails") + ".";
     } else {
-      text = answer.hangs ? "hangs" : "stands";
+      text = answer.hangs ? (several ? "They hang." : "It hangs.") : several ? "They stand." : "It stands.";
       if (answer.push_asked)
-        text += "; bears a push of " + print_force(answer.bears_push_n, setting.units) +
-                " at hand height, and somebody who leans on it pushes with " +
-                print_force(answer.push_n, setting.units);
-      if (answer.verdict == Verdict::watch) text += ": keep people from it";
+        text += push_words(answer, several, setting.units);
+      else if (answer.verdict == Verdict::watch)
+        text += several ? " Keep people away from them." : " Keep people away from it.";
     }
   }
   return {{"", 60}, {text}};
@@ -90,11 +105,12 @@ std::string text_of(const std::vector<RowCell>& cells) {
 }
 
 void add_levels(Block& block, const SafetySubject& subject, const Setting& setting, double width) {
-  const auto cells_of = [&](const SafetyPiece& piece) {
-    return subject.outdoors() ? outdoor_cells(piece) : indoor_cells(piece, setting);
+  const auto cells_of = [&](const SafetyPiece& piece, bool several) {
+    return subject.outdoors() ? outdoor_cells(piece, setting.units) : indoor_cells(piece, several, setting);
   };
-  for (const auto& group : told_together(subject, [&](const SafetyPiece& piece) { return text_of(cells_of(piece)); })) {
-    std::vector<RowCell> cells = cells_of(*group.front());
+  const auto said = [&](const SafetyPiece& piece) { return text_of(cells_of(piece, false)); };
+  for (const auto& group : told_together(subject, said)) {
+    std::vector<RowCell> cells = cells_of(*group.front(), group.size() > 1);
     cells.front().text = numbered_names(group, subject);
     block.rows.push_back(cells_row(cells, width));
   }
@@ -120,14 +136,13 @@ std::vector<Block> level_blocks(const SafetySubject& subject, const Setting& set
     block.rows.push_back(text_row("There are no pieces in this area yet.", width));
   if (subject.outdoors()) {
     const auto& gust = subject.area->site.gust_m_s;
-    block.rows.push_back(text_row((gust ? "The forecast that it was reckoned with: gusts of " + level_words(*gust) + "."
-                                        : std::string("No forecast is known: get it, and reckon again.")) +
-                                      " Whatever was reckoned, nothing is left up above Beaufort 5 (" +
-                                      print_gust(beaufort_5_top_m_s, Units::feet) + ", " +
-                                      print_gust(beaufort_5_top_m_s, Units::metric) +
-                                      "). Gusts count, not the mean wind; Beaufort numbers are those of the same "
-                                      "speed.",
-                                  width));
+    block.rows.push_back(text_row(
+        (gust ? "The forecast that this was reckoned with: gusts of " + forecast_words(*gust, setting.units) + "."
+              : std::string("No forecast is known: get it, and reckon again.")) +
+            " Whatever was reckoned, nothing is left up above " + short_level_words(beaufort_5_top_m_s, setting.units) +
+            ". Gusts count, not the mean wind; Beaufort numbers are those of the same "
+            "speed.",
+        width));
   }
   block.rows.push_back(planning_aid_row(width));
   return {block};

@@ -18,6 +18,7 @@
 #include "studio/paint/style.hpp"
 #include "studio/paint/text.hpp"
 #include "studio/paper/table_rows.hpp"
+#include "studio/sheets/safety_front.hpp"
 #include "studio/sheets/safety_view.hpp"
 #include "studio/standing/site_words.hpp"
 
@@ -67,6 +68,8 @@ class SafetyPainter {
     return plan_.placement.on_page(piece.placed->x_m + p.x(), piece.placed->y_m + p.y());
   }
   void add_front();
+  void add_front_lines();
+  void label_under_floor(const Point2& anchor, const std::string& text, const std::vector<double>& others);
   void add_plan_ground();
   void add_piece_from_above(const SafetyPiece& piece);
   void add_lines_from_above(const SafetyPiece& piece);
@@ -121,13 +124,12 @@ void SafetyPainter::number(const BuildPicture& picture, const PicturePlace& at, 
     add_ring(marks_, Part::dimension, box.middle(), number);
 }
 
-/// Black on a white edge, so that it shows on balloons of any colour. From the front, dashed where it comes forward and
-/// dotted where it goes back.
+/// Black on a narrow white edge, so that it shows on balloons of any colour. From the front dashed where it runs out of the
+/// picture's plane, as on all sheets.
 void SafetyPainter::add_line(const Point2& from, const Point2& to, const Vec3& run, bool from_above) {
   Pen pen{ink_text, mm_strong, {}, false};
-  if (!from_above && std::abs(run.y()) > 0.2 * run.norm())
-    pen.dashes = run.y() < 0 ? std::vector{2.2, 1.0} : std::vector{0.7, 0.9};
-  Mark mark = stroked_mark(Part::drawing, line_path(from, to), {ink_paper, 1.1, {}, false});
+  if (!from_above && is_out_of_plane(run)) pen.dashes = {1.6, 0.9};
+  Mark mark = stroked_mark(Part::drawing, line_path(from, to), {ink_paper, mm_strong + 0.3, {}, false});
   std::get<PathMark>(mark.shape).stroke.push_back(pen);
   marks_.push_back(std::move(mark));
 }
@@ -138,24 +140,7 @@ void SafetyPainter::add_front() {
   Marks scene = scene_marks(view_.scene, front_.placement, look, front_.room.x, front_.room.right());
   taken_front_ = text_boxes(scene);
   std::ranges::move(scene, std::back_inserter(marks_));
-  std::vector<std::pair<PicturePlace, std::string>> labels;
-  for (const std::size_t index : view_.pieces)
-    for (const SafetyLine& line : subject_.pieces[index].lines) {
-      const SafetyPiece& piece = subject_.pieces[index];
-      const Point2 from = on_front(piece, line.laid.run.from), to = on_front(piece, line.laid.run.to);
-      add_line(from, to, line.laid.run.to - line.laid.run.from, false);
-      add_anchor_mark(marks_, piece.placed->lines[line.laid.line].anchor, to);
-      taken_front_.push_back({to.x - 1.3, to.y - 1.3, 2.6, 2.6});
-      // Those that fall on each other when seen from the front share a label.
-      const auto same = std::ranges::find_if(labels, [&](const auto& other) {
-        return std::abs(other.first.at.x - to.x) < 1.5 && std::abs(other.first.at.y - to.y) < 1.5;
-      });
-      if (same != labels.end())
-        same->second += ", " + line.label;
-      else
-        labels.push_back({{to, {0, 1}}, line.label});
-    }
-  for (const auto& [place, text] : labels) label(front_, place, text, taken_front_, 2.2);
+  add_front_lines();
   for (const std::size_t index : view_.pieces) {
     const SafetyPiece& piece = subject_.pieces[index];
     const auto shown = std::ranges::find(view_.scene.pieces, piece.placed->id, &ScenePiece::id);
@@ -163,6 +148,53 @@ void SafetyPainter::add_front() {
     const double middle = (shown->crown_left_m + shown->crown_right_m) / 2;
     number(front_, {front_.placement.on_page(middle, shown->extent.top), {0, -1}}, piece, taken_front_);
   }
+}
+
+void SafetyPainter::add_front_lines() {
+  std::vector<FrontLine> all;
+  for (const std::size_t index : view_.pieces) {
+    const SafetyPiece& piece = subject_.pieces[index];
+    for (const SafetyLine& line : piece.lines)
+      all.push_back({on_front(piece, line.laid.run.from), on_front(piece, line.laid.run.to),
+                     line.laid.run.to - line.laid.run.from, piece.placed->lines[line.laid.line].anchor, line.label});
+  }
+  all = seen_from_front(all);
+  for (const FrontLine& line : all) {
+    add_line(line.from, line.to, line.run, false);
+    add_anchor_mark(marks_, line.anchor, line.to);
+    taken_front_.push_back({line.to.x - 1.3, line.to.y - 1.3, 2.6, 2.6});
+  }
+  for (const FrontLine& line : all) {
+    std::vector<double> others;
+    for (const FrontLine& other : all)
+      if (&other != &line) others.push_back(other.to.x);
+    label_under_floor(line.to, line.label, others);
+  }
+}
+
+/// Beneath the floor, in the first row that has room, with a line down from the anchor: never on what is drawn, nor under
+/// the anchors at `others`, whose own lines come down there.
+void SafetyPainter::label_under_floor(const Point2& anchor, const std::string& text,
+                                      const std::vector<double>& others) {
+  constexpr double first = 2.6, row = 4.0, height = 3.7, least_leader = 0.2, clear = 0.8;
+  const TextStyle style = type(pt_caption, ink_text, Face::bold, Across::centre);
+  const double width = text_width(text, style) + 0.6, floor = front_.placement.origin.y;
+  for (double top = floor + first; top + height <= floor + view_under_floor + view_between; top += row)
+    for (const double share : {0.5, 0.3, 0.7, clear / width, 1 - clear / width}) {
+      const Rect box{anchor.x - share * width, top, width, height};
+      if (std::ranges::any_of(others, [&](double x) { return x > box.x - clear && x < box.right() + clear; })) continue;
+      // The anchor's own mark is where the leader begins.
+      const Rect leader{anchor.x - 0.3, std::max(anchor.y, floor) + 1.4, 0.6, top - std::max(anchor.y, floor) - 1.4};
+      if (box.x < front_.room.x || box.right() > front_.room.right() || meets_any(box, taken_front_)) continue;
+      if (leader.height > 0 && meets_any(leader, taken_front_)) continue;
+      if (top - (anchor.y + 1.3) > least_leader)
+        marks_.push_back(
+            line_mark(Part::dimension, {anchor.x, anchor.y + 1.3}, {anchor.x, top}, mm_hair, ink_quiet));
+      marks_.push_back(text_mark(Part::dimension, box, text, style));
+      taken_front_.push_back(box);
+      if (leader.height > 0) taken_front_.push_back(leader);
+      return;
+    }
 }
 
 void SafetyPainter::add_plan_ground() {
@@ -273,8 +305,9 @@ std::string SafetyPainter::legend() const {
   say(hooks, "Rings: hooks.");
   say(has_walkway_, "Hatched: walkway.");
   say(!anchors.empty(),
-      "From the front, dashed lines come forward and dotted ones go back. Beside a line: its length, its angle to the "
-      "ground, and its greatest pull in the gust that is forecast.");
+      "From the front, dashed lines run out in front or behind. Beside a line: its length, its angle to the ground, "
+      "and "
+      "its greatest pull in the gust that is forecast.");
   return text;
 }
 

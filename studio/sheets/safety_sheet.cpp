@@ -1,6 +1,8 @@
 #include "studio/sheets/safety_sheet.hpp"
 
 #include <algorithm>
+#include <array>
+#include <cstddef>
 #include <iterator>
 #include <utility>
 
@@ -13,6 +15,8 @@
 namespace quadrille {
 namespace {
 
+constexpr const char* every_area = "Safety: every area";
+
 double height_of(const std::vector<Block>& blocks) {
   double height = 0;
   for (const Block& block : blocks) {
@@ -23,9 +27,32 @@ double height_of(const std::vector<Block>& blocks) {
   return height;
 }
 
-std::vector<Block> blocks_of(const SafetySubject& subject, const Setting& setting, const Rect& content, bool first) {
-  std::vector<Block> blocks = level_blocks(subject, setting, content.width);
+std::size_t pages_for(const std::vector<Block>& blocks, const Rect& content) {
+  std::size_t pages = 0;
+  for (FlowPlace at; at.block < blocks.size(); ++pages) at = flow(blocks, at, std::array{content}, nullptr);
+  return pages;
+}
+
+/// Readings and signature, with as many lines for readings as the last page has room for.
+std::vector<Block> closing(const std::vector<Block>& before, const SafetySubject& subject, const Rect& content) {
+  constexpr int usual_readings = 5, most_readings = 18;
+  std::size_t usual_pages = 0;
+  std::vector<Block> best;
+  for (int readings = usual_readings; readings <= most_readings; ++readings) {
+    std::vector<Block> last = signature_blocks(subject, content.width, readings), all = before;
+    all.insert(all.end(), last.begin(), last.end());
+    const std::size_t pages = pages_for(all, content);
+    if (!best.empty() && pages > usual_pages) break;
+    best = std::move(last), usual_pages = pages;
+    if (!subject.outdoors()) break;
+  }
+  return best;
+}
+
+std::vector<Block> blocks_of(const SafetySubject& subject, const Setting& setting, const Rect& content, bool alone) {
+  std::vector<Block> blocks = open_blocks(subject, setting, content.width);
   const auto append = [&](std::vector<Block> more) { std::ranges::move(more, std::back_inserter(blocks)); };
+  append(level_blocks(subject, setting, content.width));
   append(watch_blocks(subject, content.width));
   std::vector<Block> lists = securing_blocks(subject, setting, content.width), pictures;
   std::ranges::move(outlet_blocks(subject, setting, content.width), std::back_inserter(lists));
@@ -42,8 +69,8 @@ std::vector<Block> blocks_of(const SafetySubject& subject, const Setting& settin
   append(std::move(pictures));
   append(std::move(after));
   append(check_blocks(subject, setting, content.width));
-  if (first) append(caution_check_blocks(setting, content.width));
-  append(signature_blocks(subject, content.width));
+  if (alone) append(caution_check_blocks(setting, content.width));
+  append(closing(blocks, subject, content));
   return blocks;
 }
 
@@ -63,9 +90,12 @@ std::vector<Page> safety_sheet(const SheetInput& input, const SheetOptions& opti
   document.landscape = has_wide_piece(subjects, document.content().width);
   for (const SafetySubject& subject : subjects) {
     const std::string heading = "Safety: " + subject.name();
-    add_table_pages(document, blocks_of(subject, setting, document.content(), &subject == &subjects.front()), {}, 1,
-                    heading, {heading, subject.name(), "", 1, 1});
+    add_table_pages(document, blocks_of(subject, setting, document.content(), subjects.size() == 1), {}, 1, heading,
+                    {heading, subject.name(), "", 1, 1});
   }
+  if (subjects.size() > 1)
+    if (const auto blocks = caution_check_blocks(setting, document.content().width); !blocks.empty())
+      add_table_pages(document, blocks, {}, 1, every_area, {every_area, "All areas", "", 1, 1});
   for (SheetDraft& draft : document.drafts)
     if (std::ranges::count(draft.page.marks, Part::scale_bar, &Mark::part) > 0) draft.text.scale = "as stated";
   if (subjects.empty()) {

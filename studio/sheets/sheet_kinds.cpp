@@ -34,7 +34,7 @@ std::vector<Page> all_sheets(const SheetInput& input, const SheetOptions& option
 std::span<const SheetKind> sheet_kinds() {
   static constexpr std::array kinds{
       SheetKind{"elevation", "Elevation", "the areas to scale", elevation_sheet},
-      SheetKind{"client", "Client sheet", "what the client gets", client_sheet},
+      SheetKind{"client", "Client sheet", "what the client gets", client_sheet, true},
       SheetKind{"build", "Build sheet", "what each piece is made from", build_sheet},
       SheetKind{"pull", "Pull list", "what goes into the vehicle", pull_sheet},
       SheetKind{"day", "Day sheet", "who does what when", day_sheet},

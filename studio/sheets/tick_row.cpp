@@ -9,7 +9,7 @@
 namespace quadrille {
 namespace {
 
-constexpr double box = 3.4, box_room = 5.6, second_room = 8, quantity_share = 0.34, air = 1.5,
+constexpr double box = tick_box, box_room = 5.6, second_room = 8, quantity_share = 0.34, air = 1.5,
                  beneath_several = 0.8;  // before what stands in small beneath several lines
 constexpr int most_lines = 12;
 

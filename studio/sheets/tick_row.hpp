@@ -30,7 +30,10 @@ Block tick_block(const std::string& heading, double width, bool second_boxes = f
 /// An empty line to be filled in, after its label: "Who watches: ______".
 Row fill_in_row(const std::string& label, double width, double label_width = 0);
 
-/// A box of 3.4 mm with its upper left corner at (x, y), with a tick in it or empty.
+/// Width and height of a box [mm].
+inline constexpr double tick_box = 3.4;
+
+/// A box with its upper left corner at (x, y), with a tick in it or empty.
 void add_box(Marks& marks, double x, double y, bool ticked);
 
 }  // namespace quadrille

@@ -1,12 +1,13 @@
 #include "studio/standing/ballast.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
+#include "sdk/number.hpp"
 #include "sdk/units.hpp"
-#include "studio/model/lengths.hpp"
+#include "studio/model/amounts.hpp"
 #include "studio/standing/counted_lines.hpp"
-#include "studio/standing/site_words.hpp"
 
 namespace quadrille {
 namespace {
@@ -157,36 +158,82 @@ Advised advised(const PieceStanding& answer) {
   return {};
 }
 
+double unit_kg(Units units) { return units == Units::feet ? kilograms_per_pound : 1; }
+
+/// Up to a whole pound or kilogram, as it is told; to a tenth where the plate has no room for that.
+double told_kg(double kg, double limit_kg, Units units) {
+  const double unit = unit_kg(units), whole = std::ceil(kg / unit - 1e-6) * unit;
+  return limit_kg > 0 && whole > limit_kg ? std::ceil(kg / unit * 10 - 1e-6) / 10 * unit : whole;
+}
+
+std::string mass_words(double kg, Units units) {
+  const double mass = kg / unit_kg(units);
+  return print_fixed(mass, std::abs(mass - std::round(mass)) < 0.05 ? 0 : 1) + (units == Units::feet ? " lb" : " kg");
+}
+
+/// How many more containers of this size hold it on each foot; 0 where the foot's ballast is no number of full ones, or
+/// the plate has no room for them.
+int more_containers(const BallastAdvice& ballast, double kg, double container_kg) {
+  constexpr double same = 0.02, most = 50;
+  if (!(container_kg > 0)) return 0;
+  const double has = std::round(ballast.has_kg / container_kg), wants = std::ceil(kg / container_kg - 1e-6);
+  if (std::abs(has * container_kg - ballast.has_kg) > same * container_kg || wants - has > most) return 0;
+  if (ballast.limit_kg > 0 && wants * container_kg > ballast.limit_kg) return 0;
+  return static_cast<int>(wants - has);
+}
+
+/// "With 12 kg of ballast on each foot instead of 10 kg", "With a second container on each foot (20 kg)"; `briefly`, after
+/// such a one, "with 12 kg".
+std::string with_more(const BallastAdvice& ballast, double kg, Units units, double container_kg, bool briefly = false) {
+  const std::string with = briefly ? "with " : "With ";
+  constexpr std::array<const char*, 7> numbers{"no", "one", "two", "three", "four", "five", "six"};
+  if (const int more = more_containers(ballast, kg, container_kg); more > 0) {
+    const int has = static_cast<int>(std::lround(ballast.has_kg / container_kg));
+    const std::string many =
+        more < static_cast<int>(numbers.size()) ? numbers[static_cast<std::size_t>(more)] : std::to_string(more);
+    const std::string what = more > 1   ? many + (has > 0 ? " more containers" : " containers")
+                             : has == 0 ? "a container"
+                             : has == 1 ? "a second container"
+                                        : "one more container";
+    return with + what + " on each foot (" + print_load((has + more) * container_kg, units) + ")";
+  }
+  const std::string amount = with + mass_words(told_kg(kg, ballast.limit_kg, units), units);
+  if (briefly) return amount;
+  return amount + " of ballast on each foot instead of " +
+         (ballast.has_kg > 0 ? print_load(ballast.has_kg, units) : "none");
+}
+
 }  // namespace
 
 std::optional<ValueChange> ballast_change(const PieceStanding& answer, Units units) {
   const Advised ballast = advised(answer);
   if (ballast.does == BallastDoes::nothing || ballast.does == BallastDoes::is_too_much) return std::nullopt;
-  const double unit_kg = units == Units::feet ? kilograms_per_pound : 1;
-  double kg = std::ceil(ballast.kg / unit_kg * 10 - 1e-6) / 10 * unit_kg;
+  double kg = told_kg(ballast.kg, answer.ballast.limit_kg, units);
   if (answer.ballast.limit_kg > 0 && kg > answer.ballast.limit_kg) kg = ballast.kg;
   return ValueChange{answer.id, ballast_parameter, Value::of_number(Kind::mass, kg)};
 }
 
-std::string ballast_in_words(const PieceStanding& answer, Units units) {
-  const auto mass = [&](double kg) { return print_mass(kg, masses_in(units)); };
-  const auto needed = [&](double kg) { return print_mass_needed(kg, units, 1); };
+std::string ballast_in_words(const PieceStanding& answer, Units units, double container_kg) {
   const BallastAdvice& ballast = answer.ballast;
   const Advised what = advised(answer);
-  const std::string put = needed(what.kg) + " of ballast on each foot, where " + mass(ballast.has_kg) + " are";
+  const auto with = [&](double kg) { return with_more(ballast, kg, units, container_kg); };
   switch (what.does) {
     case BallastDoes::lets_it_stay_up: {
       const bool could_be_fine = ballast.fine_kg && *ballast.fine_kg > ballast.has_kg;
-      return "Put " + put + ": then it stays up in that gust, watched" +
-             (could_be_fine ? "; with " + needed(*ballast.fine_kg) + " it is fine." : ".");
+      const std::string fine = could_be_fine ? with_more(ballast, *ballast.fine_kg, units, container_kg, true) : "";
+      const bool does_it_at_once = could_be_fine && with(*ballast.fine_kg) == with(what.kg);
+      if (does_it_at_once) return with(what.kg) + " it is fine in that gust.";
+      return with(what.kg) + " it stays up in that gust, watched" +
+             (could_be_fine ? "; " + fine + " it is fine." : ".");
     }
     case BallastDoes::makes_it_fine:
-      return "Put " + put + ": then it is fine in that gust.";
+      return with(what.kg) + " it is fine in that gust.";
     case BallastDoes::is_too_much:
-      return "It would take " + put + ", and its plate has room for " + mass(ballast.limit_kg) +
+      return "It would take " + mass_words(told_kg(what.kg, 0, units), units) +
+             " of ballast on each foot, and its plate has room for " + mass_words(ballast.limit_kg, units) +
              ": take a wider plate.";
     case BallastDoes::bears_push:
-      return "Put " + put + ": then it bears somebody who leans on it.";
+      return with(what.kg) + " it also bears somebody who leans on it.";
     case BallastDoes::nothing:
       break;
   }

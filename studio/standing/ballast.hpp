@@ -35,11 +35,12 @@ BallastAdvice ballast_advice(const Event& event, const Area& area, const PlacedP
 inline constexpr const char* ballast_parameter = "ballast";
 
 /// The change that ballast_in_words() tells first: what lets it stay up, be fine, or bear a push. Rounded up as it is told
-/// [0.1 kg or 0.1 lb], as far as the plate has room. Nothing where the words tell of none.
+/// [whole kilograms or pounds], as far as the plate has room. Nothing where the words tell of none.
 std::optional<ValueChange> ballast_change(const PieceStanding& answer, Units units);
 
-/// "Put 12.0 kg of ballast on each foot, where 10.0 kg are: it stays up in that gust, watched; with 31.0 kg it is fine."
-/// Empty where ballast does nothing for it or enough is there.
-std::string ballast_in_words(const PieceStanding& answer, Units units);
+/// "With 12 kg of ballast on each foot instead of 10 kg it stays up in that gust, watched; with 31 kg it is fine.", or,
+/// where a full container holds `container_kg`, "With a second container on each foot (20 kg) …", rounded up to
+/// containers. Empty where ballast does nothing for it or enough is there.
+std::string ballast_in_words(const PieceStanding& answer, Units units, double container_kg = 0);
 
 }  // namespace quadrille

@@ -1,15 +1,18 @@
 #include "studio/standing/checklist.hpp"
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 #include <string_view>
 
 #include "sdk/number.hpp"
 #include "sdk/units.hpp"
 #include "studio/model/lengths.hpp"
+#include "studio/model/one_unit.hpp"
 #include "studio/model/securing.hpp"
 #include "studio/model/stake.hpp"
+#include "studio/standing/level_words.hpp"
 #include "studio/standing/site_words.hpp"
-#include "studio/standing/wind.hpp"
 
 namespace quadrille {
 namespace {
@@ -58,6 +61,13 @@ class Checklist {
   std::string percent(std::string_view assumption) const {
     return print_fixed(100 * Assumptions(event_)[assumption], 0) + " %";
   }
+  /// "two": as many as hold together in soaked ground what one holds in dry.
+  std::string stakes_when_soaked() const {
+    constexpr std::array words{"one", "two", "three", "four"};
+    const double many = std::ceil(1 / Assumptions(event_)["wet-stake-share"] - 1e-9);
+    return many <= words.size() ? words[static_cast<std::size_t>(many) - 1] : print_fixed(many, 0);
+  }
+  bool has_ballast(const Area& area) const;
   void lines_of(const Area& area, const PlacedPiece& placed, const Piece& piece);
 
   const Event& event_;
@@ -77,7 +87,9 @@ void Checklist::cautions() {
   const bool indoors = std::ranges::any_of(
       event_.areas, [](const auto& area) { return area->site.surroundings == Surroundings::indoors; });
   if (outdoors) {
-    add("power-lines", "Keep people, poles, ladders and balloons at least 3 m (10 ft) from overhead power lines.",
+    add("power-lines",
+        in_one_unit("Keep people, poles, ladders and balloons at least 3 m (10 ft) from overhead power lines.",
+                    event_.units),
         "Rods, wet lines and foil conduct.", "OSHA 29 CFR 1926.1408, table A, up to 50 kV");
     add("ground-fault", "Plug every cord that runs outdoors into a ground-fault device, and test it.",
         "A damp cord or inflator can kill.", "OSHA 29 CFR 1926.404(b)(1), NEC 590.6(A)");
@@ -98,7 +110,9 @@ void Checklist::cautions() {
   const bool high =
       std::ranges::any_of(built_, [](const auto& entry) { return entry.second->box.most.z() > ladder_height_m; });
   if (high)
-    add("ladders", "Set ladders one out to four up, spreaders locked, and never stand on the top or the step below it.",
+    add("ladders",
+        "Set a leaning ladder's foot out by a quarter of its height, open a stepladder until its spreaders lock, and "
+        "never stand on the top or the step below it.",
         "A ladder that stands too steep tips back, one too flat slips away.", "OSHA 29 CFR 1926.1053");
 }
 
@@ -111,13 +125,14 @@ void Checklist::of_area(const Area& area) {
         "People trip over what they do not look for.", practice);
   if (site.surroundings == Surroundings::outdoors) {
     add("forecast",
-        site.gust_m_s ? "Read the forecast again on the day: " + speed_words(*site.gust_m_s) +
-                            " of gust is what this was reckoned with."
+        site.gust_m_s ? "Read the forecast again on the day: this was reckoned with gusts of " +
+                            forecast_words(*site.gust_m_s, event_.units) + "."
                       : "Get the forecast of the gusts, and enter it.",
-        "Everything here hangs on it.", practice);
+        "Every level here hangs on it.", practice);
+  }
+  if (has_ballast(area))
     add("ballast-water", "Empty ballast water onto grass or into a sewer, never into a storm drain.",
         "Chlorinated water may not go there.", "40 CFR 122.26(b)(2)");
-  }
   const auto is_tied_to = [&](const Structure& structure) {
     return std::ranges::any_of(area.pieces, [&](const auto& placed) {
       return !placed->hidden && std::ranges::any_of(placed->lines, [&](const SecuringLine& line) {
@@ -135,14 +150,27 @@ void Checklist::of_area(const Area& area) {
   }
 }
 
+/// Whether anything there is weighed down with what the house fills its containers with.
+bool Checklist::has_ballast(const Area& area) const {
+  return std::ranges::any_of(area.pieces, [&](const auto& placed) {
+    const auto found = built_.find(placed->id);
+    if (placed->hidden || found == built_.end() || found->second->status != Status::ok) return false;
+    return std::ranges::any_of(found->second->piece.supports, [](const Support& s) { return s.ballast_kg > 0; }) ||
+           std::ranges::any_of(placed->lines, [](const SecuringLine& line) {
+             return line.anchor == AnchorKind::dead_weight && line.mass_kg > 0;
+           });
+  });
+}
+
 void Checklist::wind_levels(const PieceStanding& answer) {
   if (!answer.outdoors || answer.deflected.empty()) return;
   if (answer.fails_at_rest) return;  // it does not stand at all: a finding says so
-  add("wind-watch", "Watch it from gusts of " + speed_words(answer.watch_m_s) + ".",
-      "Reckoned limit: " + speed_words(answer.limit_gust_m_s) + (answer.limit_beyond ? " or more" : "") +
-          "; watched from " + percent("watch-share") + " of it.",
+  add("wind-watch", "Watch it from gusts of " + short_level_words(answer.watch_m_s, event_.units) + ".",
+      "Reckoned limit: " + short_level_words(answer.limit_gust_m_s, event_.units) +
+          (answer.limit_beyond ? " or more" : "") + "; watched from " + percent("watch-share") + " of it.",
       with_planning_aid("practice of wind management plans"));
-  add("wind-down", "Take it down at gusts of " + speed_words(answer.take_down_m_s) + ", before they come.",
+  add("wind-down",
+      "Take it down at gusts of " + short_level_words(answer.take_down_m_s, event_.units) + ", before they come.",
       "At " + percent("take-down-share") + " of the reckoned limit, and never left up above Beaufort 5.",
       with_planning_aid("practice of wind management plans"));
 }
@@ -158,16 +186,16 @@ void Checklist::lines_of(const Area& area, const PlacedPiece& placed, const Piec
         "Line " + std::to_string(i + 1) + ": from the " + piece.tie_points[run->tie_point].label + " to " +
             anchor_in_words(line, area, piece, event_.units) + "; " +
             print_length(run->length_m(), lengths_in(event_.units)) + " long, hand-tight, marked at eye height.",
-        "It holds what was reckoned with it.", practice);
+        "The piece was reckoned with every one of its lines.", practice);
   }
+  const bool wet = Assumptions(event_)["ground-wetness"] > 0;
   if (stakes)
     add("stakes",
-        "Drive stakes of at least " + print_stake() +
-            " to their heads, leaning away from the piece so that the line pulls square to them.",
+        "Drive stakes of at least " + print_stake(event_.units) +
+            " to their heads, leaning away from the piece so that the line pulls square to them" +
+            (wet ? "." : "; in soaked ground " + stakes_when_soaked() + " for each line, side by side."),
         "What they hold was reckoned for such stakes; short, upright or half-driven ones come out" +
-            std::string(Assumptions(event_)["ground-wetness"] > 0
-                            ? ", and wet ground was reckoned with."
-                            : ". Soaked ground holds about half: reckon again with a ground-wetness of 1."),
+            std::string(wet ? ", and wet ground was reckoned with." : ", and soaked ground holds less."),
         "EN 14960, 380 mm by 16 mm, from memory; the lean is common practice");
 }
 
@@ -176,8 +204,11 @@ void Checklist::of_piece(const Area& area, const PlacedPiece& placed, const Piec
   piece_ = placed.id;
   for (const AnchoringRule& rule : piece.anchoring) {
     if (!holds(rule.when, area)) continue;
+    // What is to be tied and is drawn nowhere is in no count: whoever packs by the lists has no cord and no anchor for it.
     const std::string undrawn = lines_not_drawn(rule, placed, piece);
-    add(rule.key, rule.text + (undrawn.empty() ? "" : " " + undrawn), rule.reason, rule.source);
+    add(rule.key, in_one_unit(rule.text, event_.units) + (undrawn.empty() ? "" : " " + undrawn), rule.reason,
+        rule.source);
+    lines_.back().open = !undrawn.empty();
   }
   lines_of(area, placed, piece);
   const auto answer = std::ranges::find(answers_, placed.id, &PieceStanding::id);

@@ -18,6 +18,7 @@ struct ChecklistLine {
   std::string reason;  ///< why
   std::string source;  ///< on whose word, or "common practice, no source"; ends in planning_aid where a limit is told
   bool done = false;
+  bool open = false;  ///< to be decided by whoever plans: what it asks for is drawn nowhere
 };
 
 /// For the event as it is: the cautions of the trade where they apply, what each area asks, then what each piece's type

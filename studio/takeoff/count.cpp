@@ -103,11 +103,21 @@ void count_balloons(PieceCount& count, const Counts& counts, const PlacedPiece& 
   count.lines = values_of(std::move(lines));
 }
 
+/// As the house calls it, so that a part has one name on every list.
+std::string name_of_supply(const std::string& key, const std::string& name, const House& house) {
+  const SupplyStock* const own = find_supply(house, key);
+  return own != nullptr && own->key == key && !own->name.empty() ? own->name : name;
+}
+
 void count_supplies(PieceCount& count, const PlacedPiece& placed, const Piece& piece, const Area& area,
                     const House& house) {
   Supplies supplies;
-  for (const Supply& supply : piece.supplies) add(supplies, {supply.key, supply.label, supply.unit, supply.quantity});
-  for (const SupplyLine& supply : placing_supplies(placed, piece, area, house)) add(supplies, supply);
+  const auto add_named = [&](SupplyLine line) {
+    line.name = name_of_supply(line.key, line.name, house);
+    add(supplies, line);
+  };
+  for (const Supply& supply : piece.supplies) add_named({supply.key, supply.label, supply.unit, supply.quantity});
+  for (const SupplyLine& supply : placing_supplies(placed, piece, area, house)) add_named(supply);
   count.supplies = values_of(std::move(supplies));
 }
 

@@ -127,11 +127,10 @@ std::string print_cord(const AreaPower& power, Units units) {
              : print_length(std::ceil(metres / metres_per_foot - tiny) * metres_per_foot, LengthStyle::feet_inches);
 }
 
-std::string print_gauges(const AreaPower& power) {
-  std::string gauges;
-  for (const PowerCord* cord : {power.awg, power.metric})
-    if (cord != nullptr) gauges += (gauges.empty() ? "" : " or ") + std::string(cord->name);
-  return gauges;
+std::string print_gauges(const AreaPower& power, Units units) {
+  const PowerCord* const own = units == Units::feet ? power.awg : power.metric;
+  const PowerCord* const other = units == Units::feet ? power.metric : power.awg;
+  return own != nullptr ? own->name : other != nullptr ? other->name : "";
 }
 
 double circuit_amps(double volts, const House& house) {

@@ -31,8 +31,9 @@ struct AreaPower {
 /// True where the way to the outlet is known, and a cord serves over it.
 bool has_cord(const AreaPower& power);
 
-/// "16 AWG or 1.5 mm²": the cords that serve; empty where none does.
-std::string print_gauges(const AreaPower& power);
+/// "16 AWG" or "1.5 mm²": the thinnest cord that serves, as it is sold where the units are used; the other where there is
+/// none of these; empty where none serves.
+std::string print_gauges(const AreaPower& power, Units units);
 
 /// The cord to bring to the outlet, to a whole metre or foot that reaches it: "35 m", "68'". has_cord() must hold.
 std::string print_cord(const AreaPower& power, Units units);

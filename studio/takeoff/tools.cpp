@@ -34,10 +34,23 @@ std::string name_of_area(const Event& event, const std::string& id) {
   return id;
 }
 
+/// How high balloons, frames and hooks of what is shown reach over the floor.
+double highest_point_m(const Event& event, const BuiltEvent& built) {
+  double highest = 0;
+  for (const auto& area : event.areas)
+    for (const auto& placed : area->pieces) {
+      const auto found = built.find(placed->id);
+      if (placed->hidden || found == built.end() || !found->second || found->second->status != Status::ok) continue;
+      highest = std::max(highest, found->second->box.most.z());
+      for (const Vec3& node : found->second->piece.frame.nodes) highest = std::max(highest, node.z());
+    }
+  return highest;
+}
+
 void add_power(ToolList& list, const Event& event, const AreaPower& power) {
   const std::string where = name_of_area(event, power.area);
   if (has_cord(power)) {
-    list.add("tool-cord", "Cord of " + print_cord(power, event.units) + ", " + print_gauges(power), where);
+    list.add("tool-cord", "Cord of " + print_cord(power, event.units) + ", " + print_gauges(power, event.units), where);
     return;
   }
   std::string own = print_own_power(power);
@@ -66,22 +79,15 @@ std::vector<Tool> tools_of(const Event& event, const BuiltEvent& built, const Ev
   if (outdoors && !power.empty()) list.add("tool-ground-fault", "Ground-fault device for the cord", "outdoors");
   const bool walked =
       std::ranges::any_of(event.areas, [&](const auto& area) { return !area->walkways.empty() && is_used(area); });
-  if (walked && !power.empty()) list.add("tool-cord-cover", "Covers or tape for cords on walkways", "walkways");
+  if (walked && !power.empty()) list.add("tool-cord-cover", "Covers or tape for cords on walkways", "");
   list.add("tool-sizer", "Sizer for the balloons", "");
   list.add("tool-scissors", "Scissors and a knife", "");
   list.add("tool-tape-measure", "Tape measure", "");
-  const bool high = std::ranges::any_of(event.areas, [&](const auto& area) {
-    return std::ranges::any_of(area->pieces, [&](const auto& placed) {
-      const auto found = built.find(placed->id);
-      return !placed->hidden && found != built.end() && found->second && found->second->status == Status::ok &&
-             found->second->box.most.z() > floor_reach_m;
-    });
-  });
-  if (high)
-    list.add("tool-ladder", "Ladder",
-             "something is higher than " + print_length(floor_reach_m, lengths_in(event.units)));
+  const double highest_m = highest_point_m(event, built);
+  if (highest_m > floor_reach_m)
+    list.add("tool-ladder", "Ladder", "the highest point is at " + print_length(highest_m, lengths_in(event.units)));
   if (std::ranges::any_of(count.supplies, [](const SupplyLine& line) { return line.key == "stake"; }))
-    list.add("tool-mallet", "Mallet for the stakes", "stakes");
+    list.add("tool-mallet", "Mallet for the stakes", "");
   if (outdoors) list.add("tool-anemometer", "Anemometer", "outdoors");
   list.add("tool-first-aid", "First aid kit", "");
   list.add("tool-broom", "Broom", "");

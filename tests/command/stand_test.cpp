@@ -150,7 +150,7 @@ TEST_CASE("what holds of several pieces alike was told once for each: it is told
   put_file(folder / "two.quadrille", event);
   const Ran both = quadrille_in(folder, {"stand", folder / "two.quadrille"});
   CHECK(both.exit == 1);
-  const std::size_t said = both.err.find("problem: Lawn, Arch 1, 2: It is not to stand");
+  const std::size_t said = both.err.find("problem: Lawn, Arches 1 and 2: It is not to stand");
   REQUIRE(said != std::string::npos);
   CHECK(both.err.find("It is not to stand", said + 60) == std::string::npos);
 }
@@ -159,7 +159,8 @@ TEST_CASE("advice in text says where each stake goes, in the event's own lengths
   const Folder folder;
   put_file(folder / "lawn.quadrille", event_with(""));
   const Ran text = quadrille_in(folder, {"stand", folder / "lawn.quadrille"});
-  for (const char* words : {"tie front-1 (crown, to the front) to a stake ", "cord: Nylon cord", "\" in front", ", from the left foot", "gust"})
+  for (const char* words : {"tie front-1 (crown, to the front) to a stake ", "cord: Nylon cord", "\" in front",
+                            ", from the left foot", "gust"})
     CHECK_MESSAGE(text.out.find(words) != std::string::npos, words);
   // Once, below everything.
   const std::string aid = "A planning aid, not an engineering certificate";

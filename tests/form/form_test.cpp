@@ -219,7 +219,7 @@ TEST_CASE("several pieces are called what they are, and say whether all of them 
   CHECK(selection_heading(event, {"Column 1", "Gate", "Porch", "Column 2"}, types) == "4 pieces of 2 types");
   CHECK(selection_heading(event, {"Tower"}, types) == "tower (not available)");
   CHECK(selection_heading(event, {"nobody"}, types).empty());
-  CHECK(selection_names(event, {"Column 1", "Gate", "Column 2"}) == "Column 1, 2 and Gate");
+  CHECK(selection_names(event, {"Column 1", "Gate", "Column 2"}) == "Columns 1 and 2, and Gate");
   CHECK(step_subject(event, {"Gate"}) == "Gate");
   CHECK(step_subject(event, {"Gate", "Porch"}) == "2 pieces");
   CHECK(shared_flag(event, {"Gate", "Porch"}, &PlacedPiece::locked) == false);

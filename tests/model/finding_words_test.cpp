@@ -43,9 +43,14 @@ TEST_CASE("the key is said once: as a word of the text, or else in brackets befo
 
 TEST_CASE("names that differ in their last number are drawn together, in runs") {
   CHECK(print_names({"Gate arch"}) == "Gate arch");
-  CHECK(print_names({"Column 1", "Column 2"}) == "Column 1, 2");
+  CHECK(print_names({"Column 1", "Column 2"}) == "Columns 1 and 2");
+  CHECK(print_names({"Column 1", "Column 2", "Gate"}) == "Columns 1 and 2, and Gate");
+  CHECK(print_names({"Drive arch 1", "Drive arch 2", "Drive arch 3"}) == "Drive arches 1 to 3");
+  CHECK(print_names({"Ceiling swag 2", "Ceiling swag 4"}) == "Ceiling swags 2 and 4");
+  // No word of the trade: nobody knows how its plural is made.
+  CHECK(print_names({"Aisle 1", "Aisle 2"}) == "Aisle 1 and 2");
   CHECK(print_names({"Column 3", "Frame", "Column 1", "Column 2", "Column 6", "Arch"}) ==
-        "Column 1 to 3, 6, Frame and Arch");
+        "Columns 1 to 3 and 6, Frame, and Arch");
   CHECK(print_names({"Column", "Column"}) == "Column and Column");
   // Not numbers: a zero in front would be lost, and ten digits may be a year with more behind it.
   CHECK(print_names({"Swag 01", "Swag 02"}) == "Swag 01 and Swag 02");
@@ -69,8 +74,8 @@ TEST_CASE("what is said of many alike pieces is told once, with all their names;
   const Findings findings{leans, whole, second, other, third, whole};
   const auto all = told(findings, event);
   REQUIRE(all.size() == 4);
-  CHECK(all[0].place == "Hall, Column 1 to 3");
-  CHECK(all[0].sentence == "Hall, Column 1 to 3: It leans. Tie it.");
+  CHECK(all[0].place == "Hall, Columns 1 to 3");
+  CHECK(all[0].sentence == "Hall, Columns 1 to 3: It leans. Tie it.");
   CHECK(all[0].findings == std::vector<std::size_t>{0, 2, 4});
   CHECK(all[1].sentence == "Hall: It leans. Tie it.");
   CHECK(all[2].sentence == "Hall, Column 2: It leans by 3 m. Tie it.");

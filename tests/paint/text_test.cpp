@@ -19,8 +19,9 @@ TEST_CASE("a number and its unit are one word, and so are feet and inches") {
   CHECK(shown("8' 6 1/2\" wide, 11\" high") == "8'_6_1/2\" wide, 11\" high");
   CHECK(shown("tube, 25 x 1.5 mm") == "tube, 25_x_1.5_mm");
   CHECK(shown("22.5 °C, 83 %.") == "22.5_°C, 83_%.");
-  CHECK(shown("33 clusters, 132 balloons in 4 colours") == "33 clusters, 132 balloons in 4 colours");
+  CHECK(shown("33 clusters, 132 balloons in 4 colours") == "33_clusters, 132_balloons in 4 colours");
   CHECK(shown("pushes with 11 lbf: keep people from it; 50 N") == "pushes with 11_lbf: keep people from it; 50_N");
+  CHECK(shown("10 mph (Beaufort 3)") == "10_mph (Beaufort_3)");
   CHECK(shown("Frame in metres") == "Frame in metres");
   CHECK(shown("5  m ") == "5  m ");
   CHECK(shown(" m").size() == 2);

@@ -203,6 +203,32 @@ TEST_CASE("securing lines run from their tie points to their anchors, dashed whe
   CHECK(has(all_text(sheet(job, in_metres())), "stake"));
 }
 
+TEST_CASE("the standing figure stood in a guy line: now it is beyond the anchor, and beyond a post beside that") {
+  const auto with_line = [](double post_x_m) {
+    return scene_of_job(changed([&](sample::Job& j, Area& area) {
+      Piece piece = j.built["p1"]->piece;
+      TiePoint tie;
+      tie.point = Vec3(1, 0, 1.2), tie.purpose = TiePurpose::side;
+      piece.tie_points = {tie};
+      j.built["p1"] = sample::built(piece);
+      area.pieces[0].edit([](PlacedPiece& p) {
+        SecuringLine line;
+        line.tie = "side-1", line.x_m = 2;
+        p.lines = {line};
+      });
+      Structure post;
+      post.id = "s1", post.name = "Post", post.kind = StructureKind::post, post.height_m = 2, post.x_m = post_x_m;
+      if (post_x_m > 0) area.structures = {post};
+    }));
+  };
+  // The arch stands at x = 2 m, so the line runs from 3 m to its anchor at 4 m.
+  const double half = figure_width_m / 2, off_line = with_line(0).figure_x_m;
+  CHECK((off_line - half > 4 || off_line + half < 3));
+  const double post_x_m = off_line;  // just there
+  const double off_post = with_line(post_x_m).figure_x_m;
+  CHECK(std::abs(off_post - post_x_m) > half);
+}
+
 TEST_CASE("an anchor far away does not make the drawing small") {
   const auto job = changed([](sample::Job& j, Area& area) {
     Piece piece = j.built["p1"]->piece;

@@ -4,9 +4,11 @@
 #include <doctest/doctest.h>
 
 #include "studio/paint/output.hpp"
+#include "studio/standing/level_words.hpp"
 #include "studio/takeoff/colour_totals.hpp"
 #include "tests/paint/picture.hpp"
 #include "tests/paper/page_checks.hpp"
+#include "tests/sheets/site_sheets.hpp"
 
 using namespace quadrille;
 
@@ -174,8 +176,29 @@ TEST_CASE("the cautions are those of the place: wind and release outdoors alone"
   CHECK(has(inside, "Latex"));
   CHECK_FALSE(has(inside, "Beaufort"));
   const auto outside = changed([](sample::Job&, Area& area) { area.site.surroundings = Surroundings::outdoors; });
-  // The printed top of force 5 is 24 mph or 38 km/h (beaufort.csv); the smaller is taken: 38 / 1.609344 = 23.6 mph.
-  CHECK(has(all_text(client(outside)), "Beaufort 5 (23.6 mph, 38 km/h)"));
+  // The printed top of force 5 is 24 mph or 38 km/h (beaufort.csv); the smaller is taken: 38 / 1.609344 = 23.6 mph, and
+  // whole miles are rounded down.
+  CHECK(has(all_text(client(outside)), "Nothing is left up above 23 mph (Beaufort 5)."));
+  CHECK(has(all_text(client(outside, in_metres())), "Nothing is left up above 38 km/h (Beaufort 5)."));
+}
+
+TEST_CASE("the client read of Beaufort 5 alone: the sheet tells when the weakest piece comes down, and who decides") {
+  const ReckonedJob reckoned(garden_arch(), standard_house(), true);
+  const PieceStanding& answer = reckoned.standing.front();
+  REQUIRE_FALSE(answer.fails_at_rest);
+  const std::string text = all_text(client_sheet(reckoned.input(), in_metres()));
+  CHECK(has(text, "Welcome arch is taken down at gusts of " + short_level_words(answer.take_down_m_s, Units::metric)));
+  CHECK(has(text, planning_aid));
+}
+
+TEST_CASE("ballast was filled at home, and the client asked for a tap: now for a place to empty it") {
+  const std::string text = all_text(client_sheet(ReckonedJob(garden_arch()).input(), in_metres()));
+  // 10 kg on each of two feet.
+  CHECK(has(text, "where we may empty our ballast when we take down: 20 l of water, which we bring with us."));
+  CHECK_FALSE(has(text, "from a tap"));
+  House sand = standard_house();
+  sand.ballast_fill = BallastFill::sand;
+  CHECK_FALSE(has(all_text(client_sheet(ReckonedJob(garden_arch(), sand).input(), in_metres())), "empty our ballast"));
 }
 
 TEST_CASE("with one area only what is of that area is on the client sheet") {
@@ -211,7 +234,7 @@ TEST_CASE("a hall full of columns took a page of rows: those alike share one, ot
   const auto other =
       columns(5, [](sample::Job& job, PlacedPiece&) { job.built["c3"] = sample::built(sample::column(1.5, 0.2)); });
   const std::string text = all_text(client(other));
-  CHECK(has(text, "\nAisle 1, 2\n2 × "));
+  CHECK(has(text, "\nAisle 1 and 2\n2 × "));
   CHECK(has(text, "\nAisle 3\n"));
-  CHECK(has(text, "\nAisle 4, 5\n2 × "));
+  CHECK(has(text, "\nAisle 4 and 5\n2 × "));
 }

@@ -7,6 +7,7 @@
 
 #include "studio/making/anchored_line.hpp"
 #include "studio/paint/output.hpp"
+#include "studio/sheets/safety_front.hpp"
 #include "studio/standing/level_words.hpp"
 #include "studio/standing/site_words.hpp"
 #include "tests/paint/picture.hpp"
@@ -41,11 +42,15 @@ TEST_CASE("nothing on a safety sheet leaves its place, is cut short, or is small
   check_everywhere(reckoned, safety_sheet, true);
 }
 
-TEST_CASE("a level is told in miles and kilometres an hour and in Beaufort") {
-  // 10 m/s: 10 / 0.44704 = 22.4 mph, 36 km/h; WMO code table 1100: 8.0 to 10.7 m/s is Beaufort 5. 5 m/s: 11.2 mph,
-  // 18 km/h, Beaufort 3 (3.4 to 5.4).
-  CHECK(level_words(10) == "22.4 mph, 36 km/h, Beaufort 5");
-  CHECK(level_words(5) == "11.2 mph, 18.0 km/h, Beaufort 3");
+TEST_CASE("a level is told in whole miles and kilometres an hour, rounded down, and in Beaufort") {
+  // 10 m/s: 10 / 0.44704 = 22.4 mph, 36 km/h; WMO code table 1100: 8.0 to 10.7 m/s is Beaufort 5. 4.87 m/s: 10.9 mph,
+  // 17.5 km/h, Beaufort 3 (3.4 to 5.4).
+  CHECK(level_words(10, Units::feet) == "22 mph, 36 km/h, Beaufort 5");
+  CHECK(level_words(4.87, Units::metric) == "17 km/h, 10 mph, Beaufort 3");
+  CHECK(short_level_words(4.87, Units::feet) == "10 mph (Beaufort 3)");
+  // A forecast is no limit: 8.95 mph is nearer to 9.
+  CHECK(forecast_words(4.0, Units::feet) == "9 mph (Beaufort 3)");
+  CHECK(forecast_words(4.0, Units::metric) == "14 km/h (Beaufort 3)");
 }
 
 TEST_CASE("levels, lines and what is left without one are those of the answer") {
@@ -55,9 +60,10 @@ TEST_CASE("levels, lines and what is left without one are those of the answer") 
   REQUIRE_FALSE(answer.fails_at_rest);
   const std::string text = all_text(safety_sheet(reckoned.input(), in_metres()));
   CHECK(has(text, "\nWelcome arch\n" + std::string(answer.limit_beyond ? "more than " : "") +
-                      level_words(answer.limit_gust_m_s) + "\n" + level_words(answer.watch_m_s) + "\n" +
-                      level_words(answer.take_down_m_s) + "\n"));
-  CHECK(has(text, std::string(failure_of(answer.governing.code))));
+                      level_words(answer.limit_gust_m_s, Units::metric) + "\n" +
+                      level_words(answer.watch_m_s, Units::metric) + "\n" +
+                      level_words(answer.take_down_m_s, Units::metric) + "\n"));
+  CHECK(has(text, std::string(failure_of(answer.governing.code)).substr(1)));  // it begins the sentence
   REQUIRE(answer.not_counted.empty());
   REQUIRE(answer.lines.size() == 3);
   REQUIRE(answer.without.size() == 3);
@@ -75,7 +81,7 @@ TEST_CASE("levels, lines and what is left without one are those of the answer") 
                       degrees = std::to_string(static_cast<int>(angle)) + "°";
     CHECK_MESSAGE(has(text, label + ": " + length + ", " + degrees + ", " + force + "\n"), label);
     CHECK_MESSAGE(has(text, "\n" + length + "\n" + degrees + "\n" + force + "\n" +
-                                level_words(answer.without[i].limit_gust_m_s) + "\n"),
+                                short_level_words(answer.without[i].limit_gust_m_s, Units::metric)),
                   label);
   }
 }
@@ -96,14 +102,76 @@ TEST_CASE("every line of the checklist is on the sheet with a box, ticked where 
   const ReckonedJob reckoned(job, standard_house(), true);
   const auto pages = safety_sheet(reckoned.input(), in_metres());
   const std::string text = all_text(pages);
-  std::size_t done = 0;
+  std::size_t done = 0, lines = 0, lines_done = 0, open = 0;
   for (const ChecklistLine& line : reckoned.checks) {
-    CHECK_MESSAGE(has(text, line.text + "\n"), line.text);
-    CHECK_MESSAGE(has(text, line.reason + " ("), line.reason);
-    done += line.done ? 1 : 0;
+    if (line.key.find("/line-") != std::string::npos) {
+      ++lines, lines_done += line.done ? 1 : 0;
+      continue;
+    }
+    // What is still to be decided has no box.
+    open += line.open ? 1 : 0;
+    CHECK_MESSAGE(has(text, line.open ? line.text : line.text + "\n"), line.text);
+    if (line.reason != planning_aid) CHECK_MESSAGE(has(text, line.reason), line.reason);
+    done += line.done && !line.open ? 1 : 0;
   }
-  CHECK(done == (reckoned.checks.size() + 2) / 3);
-  CHECK(ticks_on(pages) == done);
+  // All lines of the piece in one row, ticked where all of them are.
+  REQUIRE(lines == 3);
+  CHECK(times_in(text, "Lines L1 to L3 as on the plan") == 1);
+  CHECK(ticks_on(pages) == done + (lines_done == lines ? 1 : 0));
+  CHECK(times_in(text, "To decide before the day\n") == (open > 0 ? 1 : 0));
+}
+
+TEST_CASE("the lines of a piece are ticked in one row once all of them are done") {
+  sample::Job job = garden_arch();
+  std::size_t lines = 0;
+  for (const ChecklistLine& line : ReckonedJob(job).checks)
+    if (line.key.find("/line-") != std::string::npos && ++lines < 3) job.event.ticked.insert(line.key);
+  CHECK(ticks_on(safety_sheet(ReckonedJob(job).input(), in_metres())) == 0);
+  for (const ChecklistLine& line : ReckonedJob(job).checks)
+    if (line.key.find("/line-") != std::string::npos) job.event.ticked.insert(line.key);
+  CHECK(ticks_on(safety_sheet(ReckonedJob(job).input(), in_metres())) == 1);
+}
+
+TEST_CASE("only sources that can be read are cited, and common practice is said once in a list") {
+  const std::string text = all_text(safety_sheet(ReckonedJob(garden_arch()).input(), in_metres()));
+  CHECK_FALSE(has(text, "no source)"));
+  CHECK_FALSE(has(text, "from memory"));
+  CHECK_FALSE(has(text, "ground-wetness"));
+  CHECK(has(text, "(16 CFR 1500.19)"));
+  CHECK(has(text, "Items without a source are common practice.\n"));
+  // A stake keeps half of its hold in soaked ground ("wet-stake-share"): 1 / 0.5.
+  CHECK(has(text, "in soaked ground two for each line"));
+}
+
+TEST_CASE("where no water is, nobody is told where to empty it") {
+  const auto asks = [](const sample::Job& job) {
+    return has(all_text(safety_sheet(ReckonedJob(job).input(), in_metres())), "Empty ballast water");
+  };
+  sample::Job job = garden_arch();
+  CHECK(asks(job));
+  auto bare = std::make_shared<BuiltPiece>(*job.built["p1"]);
+  for (Support& support : bare->piece.supports) support.ballast_kg = 0;
+  job.built["p1"] = bare;
+  job.event.areas[0].edit([](Area& area) { area.pieces[0].edit([](PlacedPiece& piece) { piece.lines.clear(); }); });
+  CHECK_FALSE(asks(job));
+  House sand = standard_house();
+  sand.ballast_fill = BallastFill::sand;
+  CHECK_FALSE(
+      has(all_text(safety_sheet(ReckonedJob(garden_arch(), sand).input(), in_metres())), "Empty ballast water"));
+}
+
+TEST_CASE("what is drawn nowhere and asked for is to be decided first, and is no box to tick") {
+  sample::Job job = garden_arch();
+  auto built = std::make_shared<BuiltPiece>(*job.built["p1"]);
+  built->piece.anchoring.push_back({Requirement::front_and_back, When::outdoors, "crown-lines",
+                                    "Tie the crown to the front and to the back.", "It leans.", "common practice"});
+  job.built["p1"] = built;
+  job.event.areas[0].edit([](Area& area) { area.pieces[0].edit([](PlacedPiece& piece) { piece.lines.clear(); }); });
+  const std::string text = all_text(safety_sheet(ReckonedJob(job).input(), in_metres()));
+  const auto open = text.find("To decide before the day\n"), levels = text.find("Wind levels\n");
+  REQUIRE(open != std::string::npos);
+  CHECK(open < levels);
+  CHECK(times_in(text, "Tie the crown to the front and to the back. No such lines are drawn") == 1);
 }
 
 TEST_CASE("the checklist asked for permission to tie to what nothing is tied to, and for lines that nobody packs") {
@@ -150,14 +218,16 @@ TEST_CASE("outdoors comes first, indoors is short: no levels, no picture without
   const ReckonedJob reckoned(job, standard_house(), true);
   const auto pages = safety_sheet(reckoned.input(), in_metres());
   CHECK(pages.front().name == "Safety: Garden entrance");
-  CHECK(pages.back().name == "Safety: Hall");
+  // What goes for every area has a head of its own.
+  CHECK(pages.back().name == "Safety: every area");
+  CHECK(std::ranges::count(pages, "Safety: Hall", &Page::name) > 0);
   SheetOptions only = in_metres();
   only.area = "Hall";
   const std::string text = all_text(safety_sheet(reckoned.input(), only));
   CHECK_FALSE(has(text, "Wind levels"));
   CHECK_FALSE(has(text, "From the front"));
   CHECK(has(text, "How it stands\n"));
-  CHECK(has(text, "Checklist: everywhere\n"));
+  CHECK(has(text, "Checklist: every area\n"));
 }
 
 TEST_CASE("what was not reckoned is said, and so is what was not built") {
@@ -202,7 +272,7 @@ TEST_CASE("a place without a plan was told to mark its outlet on the plan") {
   CHECK(has(text, "The outlet is 8 m away. "));
   CHECK_FALSE(has(text, "on the plan"));
   CHECK(has(all_text(safety_sheet(ReckonedJob(garden_arch()).input(), in_metres())),
-            "The outlet is 12 m away; where it is, mark on the plan."));
+            "The outlet is 12 m away; mark on the plan where it is."));
 }
 
 TEST_CASE("a table of six metres was drawn from above as small as a post") {
@@ -228,6 +298,18 @@ TEST_CASE("a table of six metres was drawn from above as small as a post") {
   CHECK(std::ranges::any_of(boxes, [&](const Rect& box) {
     return std::abs(box.width - 2000 / scale) < 0.01 && std::abs(box.height - 800 / scale) < 0.01;
   }));
+}
+
+TEST_CASE("two lines that fall on each other from the front were drawn as neither: one is, and says which is which") {
+  const FrontLine first{{10, 20}, {5, 40}, Vec3(-1, -1.6, -1.5), AnchorKind::stake, "L1"};
+  FrontLine back = first, other = first;
+  back.run.y() = 1.6, back.label = "L2";
+  other.to.x = 30, other.run.y() = 0, other.label = "L3";
+  const auto seen = seen_from_front({other, first, back});
+  REQUIRE(seen.size() == 2);
+  CHECK(seen[0].label == "L1 front, L2 back");
+  CHECK(seen[1].label == "L3");
+  CHECK_FALSE(is_out_of_plane(seen[1].run));
 }
 
 TEST_CASE("the legend of a picture explains the signs that are there, and no others") {

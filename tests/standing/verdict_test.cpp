@@ -84,6 +84,28 @@ TEST_CASE("a plate was advised three times the ballast that it has room for: now
   CHECK(ballast_in_words(answer, Units::metric).find("wider plate") != std::string::npos);
 }
 
+TEST_CASE("36.4 lb were advised where there are containers of 22 lb: what is advised can be put there") {
+  PieceStanding answer;
+  answer.verdict = Verdict::watch, answer.push_asked = true, answer.bears_push_n = 20, answer.push_n = 50;
+  answer.ballast.has_kg = 10, answer.ballast.bears_push_kg = 16.5;  // 16.5 / 0.45359237 = 36.4 lb
+  const auto words = [&](Units units, double container_kg) { return ballast_in_words(answer, units, container_kg); };
+  const std::string bears = " it also bears somebody who leans on it.";
+  CHECK(words(Units::metric, 10) == "With a second container on each foot (20 kg)" + bears);
+  CHECK(words(Units::feet, 10) == "With a second container on each foot (44 lb)" + bears);  // 20 / 0.45359237 = 44.1
+  CHECK(words(Units::feet, 0) == "With 37 lb of ballast on each foot instead of 22 lb" + bears);
+  // A container of 4 kg is not what stands there.
+  CHECK(words(Units::metric, 4) == "With 17 kg of ballast on each foot instead of 10 kg" + bears);
+  // The plate has no room for two.
+  answer.ballast.limit_kg = 18;
+  CHECK(words(Units::metric, 10) == "With 17 kg of ballast on each foot instead of 10 kg" + bears);
+  answer.ballast.limit_kg = 0, answer.ballast.bears_push_kg = 25.8;
+  CHECK(words(Units::metric, 10) == "With two more containers on each foot (30 kg)" + bears);
+  answer.verdict = Verdict::no, answer.ballast.stays_up_kg = 12.2, answer.ballast.fine_kg = 31;
+  CHECK(
+      words(Units::metric, 0) ==
+      "With 13 kg of ballast on each foot instead of 10 kg it stays up in that gust, watched; with 31 kg it is fine.");
+}
+
 TEST_CASE("a structure that nobody has allowed was counted in full: now it holds nothing until somebody has") {
   const Event event;
   Area area = lawn();

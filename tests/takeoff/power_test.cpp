@@ -239,7 +239,8 @@ TEST_CASE("what serves without a cord is told in the same words everywhere") {
   REQUIRE(job.power()[0].awg == nullptr);
   REQUIRE(job.power()[0].metric != nullptr);
   CHECK(has_cord(job.power()[0]));
-  CHECK(print_gauges(job.power()[0]) == "6 mm²");
+  CHECK(print_gauges(job.power()[0], Units::metric) == "6 mm²");
+  CHECK(print_gauges(job.power()[0], Units::feet) == "6 mm²");
 }
 
 TEST_CASE("a hand pump needs no power, and a house without an inflator says so") {

@@ -60,7 +60,7 @@ TEST_CASE("where several pieces stand is read whole, though a name has a colon i
   for (const TableRow& row : page.table().model->rows())
     if (row.cells[2].Contains("eight")) {
       told = true;
-      CHECK(text_of(row.cells[1]) == "Porch, Door: arch 1, 2");
+      CHECK(text_of(row.cells[1]) == "Porch, Door: arches 1 and 2");
     }
   CHECK(told);
 }
