@@ -200,7 +200,24 @@ double off_posts(const Scene& scene, double x_m, int way) {
   return x_m;
 }
 
-/// Moves the figure beyond the ends of all lines where it would stand in one.
+/// Beside the middle of an opening with room for it, where nothing else stands: as if about to go through.
+std::optional<double> place_in_opening(const Scene& scene) {
+  constexpr double apart = 0.2;
+  for (const ScenePiece& piece : scene.pieces) {
+    if (!piece.opening) continue;
+    const double x_m = (piece.opening->middle_m() + piece.opening->right_m) / 2, half = figure_width_m / 2 + apart;
+    const bool high = !piece.opening->height_m || *piece.opening->height_m > figure_height_m + apart;
+    if (piece.opening->width_m() < 4 * half || !high) continue;
+    const bool taken = std::ranges::any_of(scene.pieces, [&](const ScenePiece& other) {
+      return &other != &piece && other.extent.left < x_m + half && other.extent.right > x_m - half;
+    });
+    if (!taken) return x_m;
+  }
+  return std::nullopt;
+}
+
+/// Moves the figure where it would stand in a line: beyond the ends of all lines, or into an opening where it would widen
+/// the drawing out there.
 void move_figure_off_lines(Scene& scene, std::optional<Extent> taken) {
   if (!figure_is_in_a_line(scene)) return;
   const double pieces_left = taken ? taken->left : 0;
@@ -222,7 +239,9 @@ void move_figure_off_lines(Scene& scene, std::optional<Extent> taken) {
   const bool as_wide = std::abs(wider_left - wider_right) < 0.01;
   bool goes_left = as_wide ? !has_lines_at_left : wider_left < wider_right;
   if (is_within(left) != is_within(right)) goes_left = is_within(left);
-  const double x_m = goes_left ? left : right;
+  const double wider = goes_left ? wider_left : wider_right;
+  const auto inside = wider > 0 ? place_in_opening(scene) : std::nullopt;
+  const double x_m = inside.value_or(goes_left ? left : right);
   scene.figure_x_m = x_m;
   scene.extent = around(scene.extent, {x_m - half, x_m + half, 0, figure_height_m});
 }

@@ -229,6 +229,25 @@ TEST_CASE("the standing figure stood in a guy line: now it is beyond the anchor,
   CHECK(std::abs(off_post - post_x_m) > half);
 }
 
+TEST_CASE("where it would widen the drawing beyond an anchor, the figure stands in the opening of a wide arch") {
+  const auto job = changed([](sample::Job& j, Area& area) {
+    Piece piece = sample::arch(2.4, 38, 0.23);
+    TiePoint tie;
+    tie.point = Vec3(2, 0, 1.2), tie.purpose = TiePurpose::side;
+    piece.tie_points = {tie};
+    j.built["p1"] = sample::built(piece);
+    area.pieces[0].edit([](PlacedPiece& p) {
+      SecuringLine line;
+      line.tie = "side-1", line.x_m = 3.5;
+      p.lines = {line};
+    });
+  });
+  const Scene scene = scene_of_job(job);
+  REQUIRE(scene.pieces[0].opening);
+  CHECK(scene.figure_x_m - figure_width_m / 2 > scene.pieces[0].opening->middle_m());
+  CHECK(scene.figure_x_m + figure_width_m / 2 < scene.pieces[0].opening->right_m);
+}
+
 TEST_CASE("an anchor far away does not make the drawing small") {
   const auto job = changed([](sample::Job& j, Area& area) {
     Piece piece = j.built["p1"]->piece;
