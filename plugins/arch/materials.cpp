@@ -52,7 +52,8 @@ void add_anchoring_rules(Piece& piece, const Request& request) {
   };
   rule(Requirement::front_and_back, When::outdoors, "crown-lines",
        "Tie the crown to anchors in front and behind, a line each way.",
-       "An arch leans to the audience or away long before its feet move; lines to the sides alone do not stop that.");
+       "An arch leans to the audience or away long before its feet move; lines from the legs alone leave the crown to "
+       "lean.");
   rule(Requirement::clusters_to_frame, When::outdoors, "clusters-to-frame",
        "Tie every third cluster to the rod with line, and the first and the last.",
        "Wind turns and slides clusters that are only twisted on.");

@@ -163,7 +163,9 @@ Block lines_block(const BuildSubject& subject, const Setting& setting, double wi
     const AnchoredLine& line = subject.lines[i];
     const SecuringLine& wanted = subject.placed().lines[line.line];
     const Cord* cord = find_cord(wanted.cord);
-    const std::string tie = subject.piece().tie_points[line.run.tie_point].label;
+    // "To the side" is what the point is meant for: where the line goes is told beside it.
+    std::string tie = subject.piece().tie_points[line.run.tie_point].label;
+    if (constexpr std::string_view meant = ", to the side"; tie.ends_with(meant)) tie.resize(tie.size() - meant.size());
     block.rows.push_back(cells_row(
         {{line_name(i), 8, Across::left, Face::bold},
          {capital(tie) + ", to: " + print_anchor(wanted, subject.area(), lengths), 0, Across::left, Face::bold}},

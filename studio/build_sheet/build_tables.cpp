@@ -187,7 +187,7 @@ Block mending_block(std::span<const BuildSubject> subjects, Units units, double 
   }
   step(
       "Take one of that colour and size from the common box and blow it to the sizer's figure in \"Balloons and "
-      "sizes\".");
+      "sizes\", or in \"Sizes of the clusters\" where the piece has that list.");
   step(
       "Pull the scraps of the burst one out of its cluster and leave its neck twisted in if it sits fast: it holds the "
       "others. Pocket every scrap: children choke on latex.");

@@ -111,8 +111,21 @@ std::optional<Rect> NamePlacer::on_balloon(std::size_t index, double text_wide) 
   return std::nullopt;
 }
 
+void NamePlacer::keep_free(std::span<const std::size_t> indices) {
+  for (const std::size_t index : indices) dots_.push_back(free_patch(discs_[index], nearer(index)).centre);
+}
+
 bool NamePlacer::leader_is_free(Point2 from, Point2 to) const {
-  return std::ranges::none_of(taken_, [&](const Rect& box) { return crosses(from, to, box); }) &&
+  constexpr double least_apart = 1.3;  // mm, from another leader's dot, which would seem to be its own
+  const auto is_near = [&](Point2 dot) {
+    if (distance(dot, from) < 1e-9) return false;  // its own
+    const double x = to.x - from.x, y = to.y - from.y, squared = x * x + y * y;
+    const double share =
+        squared > 0 ? std::clamp(((dot.x - from.x) * x + (dot.y - from.y) * y) / squared, 0.0, 1.0) : 0;
+    return distance(dot, {from.x + share * x, from.y + share * y}) < least_apart;
+  };
+  return std::ranges::none_of(dots_, is_near) &&
+         std::ranges::none_of(taken_, [&](const Rect& box) { return crosses(from, to, box); }) &&
          std::ranges::none_of(leaders_, [&](const auto& other) { return cross(from, to, other.first, other.second); });
 }
 

@@ -55,6 +55,8 @@ class NamePlacer {
 
   /// A box on the free part of a disc, or nothing where a text so wide does not go there.
   std::optional<Rect> on_balloon(std::size_t index, double text_wide);
+  /// These get names beside the pile later on: until then no leader runs over where theirs end.
+  void keep_free(std::span<const std::size_t> indices);
   /// A box clear of all discs, with the leader to the free part of this one.
   PileName beside(std::size_t index, double text_wide);
   const std::vector<Rect>& taken() const { return taken_; }
@@ -68,6 +70,7 @@ class NamePlacer {
   double width_, top_, bottom_;
   std::vector<Rect> taken_;
   std::vector<std::pair<Point2, Point2>> leaders_;
+  std::vector<Point2> dots_;  ///< where leaders end, or will
 };
 
 }  // namespace quadrille

@@ -118,6 +118,7 @@ PilePicture picture_of(const StraightPile& pile, const BuildSubject& subject, co
         slot_colour(subject.placed(), subject.piece().balloons[one.balloon].slot, setting.input.palettes);
     picture.names.push_back({*box, text, contrasting(ink_of(colour)), i, false, {}, {}});
   }
+  placer.keep_free(homeless);
   for (const std::size_t i : homeless) {
     const std::string text = text_of(pile.balloons[i]);
     PileName name = placer.beside(i, text_width(text, name_style(ink_text)));

@@ -113,7 +113,7 @@ class PieceTasks {
     if (height <= rate_of(house_, "tall-frame")) return;
     task.crew_least = task.crew_most = 2;
     task.alone_factor = rate_of(house_, "alone");
-    task.reason = "the frame is " + print_length(height, lengths_in(job_.units)) + " high";
+    task.reason = print_length(height, lengths_in(job_.units)) + " high";
   }
 
   void frame() {

@@ -81,9 +81,10 @@ Row task_row(const DayRowWords& words, double width) {
   const double number_width =
       std::clamp(text_width(words.numbers, type(pt_caption, ink_text, Face::bold)) + 1.6, usual_number, C::number);
   const double number_height = height_of_task_number(words.numbers, number_width);
-  const double height = std::max({number_height, text_height(words.what, table_body, columns.what, 12),
-                                  text_height(words.where, table_body, C::where, 12),
-                                  text_height(words.people, table_body, C::people, 12)});
+  const double lowered = task_number_height / 2 - capital_middle(table_body);  // so that capitals and numbers are level
+  const double height = std::max({number_height, lowered + text_height(words.what, table_body, columns.what, 12),
+                                  lowered + text_height(words.where, table_body, C::where, 12),
+                                  lowered + text_height(words.people, table_body, C::people, 12)});
   return {height + 1.4, [=](Marks& marks, const Rect& at) {
             const double y = at.y + 0.7, middle = y + task_number_height / 2;
             double x = at.x;

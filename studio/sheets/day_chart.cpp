@@ -234,7 +234,7 @@ class StripPainter {
 
 Row legend_row(double width) {
   const std::string critical = "critical: where it takes longer, all that follows ends later";
-  const std::string other = "has slack";
+  const std::string other = "not critical";
   const TextStyle style = type(pt_caption, ink_text);
   const double first = text_width(critical, style) + 0.4, second = text_width(other, style) + 0.4;
   const bool beside = 9 + first + 14 + second < width;

@@ -19,7 +19,7 @@ std::string name_of(const PlannedTask& planned, const Event& event) {
 bool go_together(const PlannedTask& one, const PlannedTask& other, std::int64_t end_s, const Event& event) {
   constexpr std::int64_t most_between_s = 60, most_in_all_s = 30 * 60;
   return one.task.text == other.task.text && one.task.reason == other.task.reason && one.task.area == other.task.area &&
-         one.task.phase == other.task.phase && one.start.day == other.start.day &&
+         one.task.phase == other.task.phase && one.people == other.people && one.start.day == other.start.day &&
          one.start.clock.empty() == other.start.clock.empty() && other.start.second <= end_s + most_between_s &&
          std::max(end_s, other.end.second) - one.start.second <= most_in_all_s &&
          differ_in_number(name_of(one, event), name_of(other, event));

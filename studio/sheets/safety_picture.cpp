@@ -188,8 +188,7 @@ void SafetyPainter::label_under_floor(const Point2& anchor, const std::string& t
       if (box.x < front_.room.x || box.right() > front_.room.right() || meets_any(box, taken_front_)) continue;
       if (leader.height > 0 && meets_any(leader, taken_front_)) continue;
       if (top - (anchor.y + 1.3) > least_leader)
-        marks_.push_back(
-            line_mark(Part::dimension, {anchor.x, anchor.y + 1.3}, {anchor.x, top}, mm_hair, ink_quiet));
+        marks_.push_back(line_mark(Part::dimension, {anchor.x, anchor.y + 1.3}, {anchor.x, top}, mm_hair, ink_quiet));
       marks_.push_back(text_mark(Part::dimension, box, text, style));
       taken_front_.push_back(box);
       if (leader.height > 0) taken_front_.push_back(leader);
@@ -302,7 +301,7 @@ std::string SafetyPainter::legend() const {
   say(anchors.contains(AnchorKind::dead_weight), "Square: dead weight.");
   say(anchors.contains(AnchorKind::structure), "Diamond: tied to what stands there.");
   say(feet && anchors.empty(), "Rectangles: feet.");
-  say(hooks, "Rings: hooks.");
+  say(hooks, "Rings: where it hangs.");
   say(has_walkway_, "Hatched: walkway.");
   say(!anchors.empty(),
       "From the front, dashed lines run out in front or behind. Beside a line: its length, its angle to the ground, "
