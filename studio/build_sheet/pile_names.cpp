@@ -56,16 +56,17 @@ Point2 short_of(Point2 to, Point2 from) {
 
 }  // namespace
 
-Disc free_patch(const Disc& own, std::span<const Disc> nearer) {
+PileDisc free_patch(const PileDisc& own, std::span<const PileDisc> nearer) {
   static const std::vector<Point2> points = spread_over_disc(500);
-  std::vector<Disc> hiding;
-  std::ranges::copy_if(nearer, std::back_inserter(hiding),
-                       [&](const Disc& disc) { return distance(disc.centre, own.centre) < disc.radius + own.radius; });
-  Disc best{own.centre, -1};
+  std::vector<PileDisc> hiding;
+  std::ranges::copy_if(nearer, std::back_inserter(hiding), [&](const PileDisc& disc) {
+    return distance(disc.centre, own.centre) < disc.radius + own.radius;
+  });
+  PileDisc best{own.centre, -1};
   for (const Point2& off : points) {
     const Point2 p{own.centre.x + off.x * own.radius, own.centre.y + off.y * own.radius};
     double clear = own.radius * (1 - distance(off, {0, 0}));
-    for (const Disc& disc : hiding) {
+    for (const PileDisc& disc : hiding) {
       if (clear <= best.radius) break;
       clear = std::min(clear, distance(p, disc.centre) - disc.radius);
     }
@@ -74,7 +75,7 @@ Disc free_patch(const Disc& own, std::span<const Disc> nearer) {
   return best;
 }
 
-bool touches(const Rect& box, const Disc& disc, double air) {
+bool touches(const Rect& box, const PileDisc& disc, double air) {
   return distance_to(box, disc.centre) < disc.radius + air;
 }
 
@@ -96,13 +97,13 @@ TextStyle name_style(const Ink& ink) { return type(pt_caption, ink, Face::bold, 
 
 std::optional<Rect> NamePlacer::on_balloon(std::size_t index, double text_wide) {
   static const std::vector<Point2> places = spread_over_disc(60);
-  const Disc& own = discs_[index];
+  const PileDisc& own = discs_[index];
   for (const Point2& off : places) {
     const Point2 at{own.centre.x + off.x * own.radius, own.centre.y + off.y * own.radius};
     const double aside = std::abs(at.x - own.centre.x) + text_wide / 2, up = std::abs(at.y - own.centre.y) + ink_half;
     if (distance({aside, up}, {0, 0}) > own.radius) continue;
     const Rect ink{at.x - text_wide / 2, at.y - ink_half, text_wide, 2 * ink_half};
-    if (std::ranges::any_of(nearer(index), [&](const Disc& disc) { return touches(ink, disc, 0.1); })) continue;
+    if (std::ranges::any_of(nearer(index), [&](const PileDisc& disc) { return touches(ink, disc, 0.1); })) continue;
     const Rect box{at.x - text_wide / 2, at.y - name_height / 2 + ink_rise(), text_wide, name_height};
     if (meets_any(box, taken_)) continue;
     taken_.push_back(box);
@@ -142,7 +143,7 @@ PileName NamePlacer::beside(std::size_t index, double text_wide) {
       const Point2 middle{from.x + far * right, from.y + far * down};
       const Rect box{middle.x - text_wide / 2, middle.y - name_height / 2, text_wide, name_height};
       if (box.x < 0 || box.right() > width_) break;
-      if (std::ranges::any_of(discs_, [&](const Disc& disc) { return touches(box, disc, air); })) continue;
+      if (std::ranges::any_of(discs_, [&](const PileDisc& disc) { return touches(box, disc, air); })) continue;
       if (overlap(box, line_) || meets_any({box.x - air, box.y, box.width + 2 * air, box.height}, taken_)) continue;
       const Point2 to{std::clamp(from.x, box.x, box.right()), std::clamp(from.y, box.y + 0.8, box.bottom() - 0.8)};
       const bool in_the_way =

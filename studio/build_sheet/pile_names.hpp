@@ -13,16 +13,16 @@
 
 namespace quadrille {
 
-struct Disc {
+struct PileDisc {
   Point2 centre;
   double radius = 0;
 };
 
 /// The largest patch of `own` that no `nearer` disc hides. Its radius is below 0 where there is none.
-Disc free_patch(const Disc& own, std::span<const Disc> nearer);
+PileDisc free_patch(const PileDisc& own, std::span<const PileDisc> nearer);
 
 /// Whether the box comes nearer to the disc than `air`.
-bool touches(const Rect& box, const Disc& disc, double air);
+bool touches(const Rect& box, const PileDisc& disc, double air);
 
 /// Whether the way from `a` to `b` leads through the box.
 bool crosses(Point2 a, Point2 b, const Rect& box);
@@ -46,9 +46,9 @@ class NamePlacer {
  public:
   /// `discs`: the balloons, farthest first. `line` is that of the garland: no name beside the pile stands on it. `width` is
   /// the room from x = 0.
-  NamePlacer(std::vector<Disc> discs, const Rect& line, double width)
+  NamePlacer(std::vector<PileDisc> discs, const Rect& line, double width)
       : discs_(std::move(discs)), line_(line), width_(width), top_(line.y), bottom_(line.bottom()) {
-    for (const Disc& disc : discs_) {
+    for (const PileDisc& disc : discs_) {
       top_ = std::min(top_, disc.centre.y - disc.radius), bottom_ = std::max(bottom_, disc.centre.y + disc.radius);
     }
   }
@@ -62,10 +62,10 @@ class NamePlacer {
   const std::vector<Rect>& taken() const { return taken_; }
 
  private:
-  std::span<const Disc> nearer(std::size_t index) const { return std::span(discs_).subspan(index + 1); }
+  std::span<const PileDisc> nearer(std::size_t index) const { return std::span(discs_).subspan(index + 1); }
   bool leader_is_free(Point2 from, Point2 to) const;
 
-  std::vector<Disc> discs_;
+  std::vector<PileDisc> discs_;
   Rect line_;
   double width_, top_, bottom_;
   std::vector<Rect> taken_;

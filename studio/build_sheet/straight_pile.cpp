@@ -41,7 +41,7 @@ StraightBalloon straight(const Piece& piece, std::size_t index, double near_m, s
 
 /// What is not seen is behind, whatever lies nearer; what is seen is never said to be.
 void tell_seen(std::vector<StraightBalloon>& balloons) {
-  std::vector<Disc> discs;
+  std::vector<PileDisc> discs;
   for (const StraightBalloon& one : balloons) discs.push_back({{one.along_m, one.off_m}, one.radius_m});
   for (std::size_t i = 0; i < balloons.size(); ++i) {
     StraightBalloon& one = balloons[i];
@@ -54,8 +54,8 @@ void tell_seen(std::vector<StraightBalloon>& balloons) {
   }
 }
 
-std::vector<Disc> discs_of(const StraightPile& pile, double k, Point2 start) {
-  std::vector<Disc> discs;
+std::vector<PileDisc> discs_of(const StraightPile& pile, double k, Point2 start) {
+  std::vector<PileDisc> discs;
   for (const StraightBalloon& one : pile.balloons)
     discs.push_back({{start.x + (one.along_m - pile.from_m) * k, start.y - one.off_m * k}, one.radius_m * k});
   return discs;
@@ -138,7 +138,7 @@ PilePicture picture_of(const StraightPile& pile, const BuildSubject& subject, co
 
 bool is_clear(const StraightPile& pile, const PilePicture& picture, double scale, const Rect& box) {
   const auto discs = discs_of(pile, 1000 / scale, {picture.left, picture.middle});
-  return std::ranges::none_of(discs, [&](const Disc& disc) { return touches(box, disc, 0.8); }) &&
+  return std::ranges::none_of(discs, [&](const PileDisc& disc) { return touches(box, disc, 0.8); }) &&
          std::ranges::none_of(picture.names, [&](const PileName& name) {
            return overlap(box, name.box) || (name.beside && crosses(name.from, name.to, box));
          });
@@ -149,7 +149,7 @@ void add_pile(Marks& marks, const StraightPile& pile, const PilePicture& picture
   const double k = 1000 / scale;
   const Point2 start{at.x + picture.left, at.y + picture.middle};
   marks.push_back(line_mark(Part::drawing, start, {start.x + (pile.to_m - pile.from_m) * k, start.y}, mm_strong));
-  const std::vector<Disc> discs = discs_of(pile, k, start);
+  const std::vector<PileDisc> discs = discs_of(pile, k, start);
   for (std::size_t i = 0; i < discs.size(); ++i) {
     const std::uint32_t slot = subject.piece().balloons[pile.balloons[i].balloon].slot;
     const Colour* colour = slot_colour(subject.placed(), slot, setting.input.palettes);

@@ -14,9 +14,9 @@ namespace {
 /// The discs by where their centres lie, about two to a cell.
 class DiscGrid {
  public:
-  explicit DiscGrid(const std::vector<Disc>& discs) : discs_(discs) {
+  explicit DiscGrid(const std::vector<WindDisc>& discs) : discs_(discs) {
     double most_x = -1e300, most_y = -1e300;
-    for (const Disc& disc : discs) {
+    for (const WindDisc& disc : discs) {
       least_x_ = std::min(least_x_, disc.x);
       least_y_ = std::min(least_y_, disc.y);
       most_x = std::max(most_x, disc.x);
@@ -55,19 +55,19 @@ class DiscGrid {
     return static_cast<std::size_t>(row) * static_cast<std::size_t>(columns_) + static_cast<std::size_t>(column);
   }
 
-  const std::vector<Disc>& discs_;
+  const std::vector<WindDisc>& discs_;
   double least_x_ = 1e300, least_y_ = 1e300, largest_ = 0, side_ = 1;
   int columns_ = 1, rows_ = 1;
   std::vector<std::vector<std::size_t>> cells_;
 };
 
-double share_of(std::size_t own, const std::vector<Disc>& discs, const DiscGrid& grid, double shelter_m) {
-  const Disc& disc = discs[own];
+double share_of(std::size_t own, const std::vector<WindDisc>& discs, const DiscGrid& grid, double shelter_m) {
+  const WindDisc& disc = discs[own];
   if (!(disc.radius > 0)) return 0;
   PowerCell cell(disc.radius);
   bool covered = false;
   const auto cut_by = [&](std::size_t other) {
-    const Disc& cutting = discs[other];
+    const WindDisc& cutting = discs[other];
     if (other == own || covered || !(cutting.radius > 0)) return;
     if (std::abs(cutting.depth - disc.depth) > shelter_m) return;
     const Eigen::Vector2d way(cutting.x - disc.x, cutting.y - disc.y);
@@ -90,12 +90,12 @@ double share_of(std::size_t own, const std::vector<Disc>& discs, const DiscGrid&
 }
 
 /// The part of [0, 1] of the segment from a to b that lies in no disc, as a share.
-double bare_share(const Eigen::Vector2d& a, const Eigen::Vector2d& b, double depth, const std::vector<Disc>& discs,
+double bare_share(const Eigen::Vector2d& a, const Eigen::Vector2d& b, double depth, const std::vector<WindDisc>& discs,
                   double shelter_m) {
   const Eigen::Vector2d along = b - a;
   const double a2 = along.squaredNorm();
   std::vector<std::pair<double, double>> covered;
-  for (const Disc& disc : discs) {
+  for (const WindDisc& disc : discs) {
     if (std::abs(disc.depth - depth) > shelter_m) continue;
     const Eigen::Vector2d from = a - Eigen::Vector2d(disc.x, disc.y);
     const double outside = from.squaredNorm() - disc.radius * disc.radius;
@@ -120,7 +120,7 @@ double bare_share(const Eigen::Vector2d& a, const Eigen::Vector2d& b, double dep
 
 }  // namespace
 
-std::vector<double> union_shares(const std::vector<Disc>& discs, double shelter_m) {
+std::vector<double> union_shares(const std::vector<WindDisc>& discs, double shelter_m) {
   std::vector<double> shares(discs.size(), 0.0);
   if (discs.empty()) return shares;
   const DiscGrid grid(discs);
@@ -133,7 +133,7 @@ Silhouette silhouette(const Piece& piece, double direction_deg, double shelter_m
   const Vec3 across(-way.y(), way.x(), 0);
   const auto seen = [&](const Vec3& point) { return Eigen::Vector2d(point.dot(across), point.z()); };
 
-  std::vector<Disc> discs;
+  std::vector<WindDisc> discs;
   discs.reserve(piece.balloons.size());
   for (const Balloon& balloon : piece.balloons) {
     const Eigen::Vector2d centre = seen(balloon.centre);

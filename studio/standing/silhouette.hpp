@@ -26,7 +26,7 @@ Silhouette silhouette(const Piece& piece, double direction_deg,
                       double shelter_m = std::numeric_limits<double>::infinity());
 
 /// A disc in the plane square to the wind [m].
-struct Disc {
+struct WindDisc {
   double x = 0, y = 0, radius = 0;
   double depth = 0;  ///< along the wind
 };
@@ -34,7 +34,7 @@ struct Disc {
 /// The share of each disc in the area [m²] of the union of all: the union is cut along the discs' power diagram
 /// (F. Aurenhammer, "Power diagrams", 1987, from memory), in which each point belongs to the disc of least power. Discs of
 /// radius 0 have no share; of equal discs the first has it all. A disc is cut only by those within `shelter_m` of its depth.
-std::vector<double> union_shares(const std::vector<Disc>& discs,
+std::vector<double> union_shares(const std::vector<WindDisc>& discs,
                                  double shelter_m = std::numeric_limits<double>::infinity());
 
 }  // namespace quadrille

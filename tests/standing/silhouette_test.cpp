@@ -17,9 +17,9 @@ namespace {
 double sum(const std::vector<double>& numbers) { return std::accumulate(numbers.begin(), numbers.end(), 0.0); }
 
 /// Area of the union by counting squares of side `step`.
-double counted_area(const std::vector<Disc>& discs, double step) {
+double counted_area(const std::vector<WindDisc>& discs, double step) {
   double least_x = 1e9, least_y = 1e9, most_x = -1e9, most_y = -1e9;
-  for (const Disc& disc : discs) {
+  for (const WindDisc& disc : discs) {
     least_x = std::min(least_x, disc.x - disc.radius);
     most_x = std::max(most_x, disc.x + disc.radius);
     least_y = std::min(least_y, disc.y - disc.radius);
@@ -28,7 +28,7 @@ double counted_area(const std::vector<Disc>& discs, double step) {
   const auto columns = static_cast<std::size_t>((most_x - least_x) / step) + 1;
   const auto rows = static_cast<std::size_t>((most_y - least_y) / step) + 1;
   std::vector<char> hit(columns * rows, 0);
-  for (const Disc& disc : discs)
+  for (const WindDisc& disc : discs)
     for (std::size_t row = 0; row < rows; ++row) {
       const double y = least_y + (static_cast<double>(row) + 0.5) * step - disc.y;
       if (std::abs(y) >= disc.radius) continue;
@@ -64,13 +64,13 @@ TEST_CASE("two overlapping discs lose the lens between them once") {
 TEST_CASE("random heaps of discs have the area that counting squares gives") {
   Random random(7);
   for (const int many : {3, 40, 400, 3000}) {
-    std::vector<Disc> discs;
+    std::vector<WindDisc> discs;
     const double spread = many == 3000 ? 0.6 : 0.12 * std::sqrt(many);
     for (int i = 0; i < many; ++i)
       discs.push_back({random.within(0, spread), random.within(0, spread), random.within(0.03, 0.2)});
     const double step = 5e-4;
     CHECK(sum(union_shares(discs)) == doctest::Approx(counted_area(discs, step)).epsilon(2e-3));
-    std::vector<Disc> turned(discs.rbegin(), discs.rend());
+    std::vector<WindDisc> turned(discs.rbegin(), discs.rend());
     CHECK(sum(union_shares(turned)) == doctest::Approx(sum(union_shares(discs))).epsilon(1e-10));
   }
 }
