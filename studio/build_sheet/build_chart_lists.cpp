@@ -68,7 +68,7 @@ std::vector<Block> loose_blocks(const BuildSubject& subject, const Setting& sett
     block.rows.push_back(
         cells_row({{group.name, name, Across::left, Face::bold},
                    {what},
-                   {first.slot < 26 ? std::string(1, slot_letter(first.slot)) : "?", colour, Across::left, Face::bold},
+                   {letter_of(first.slot), colour, Across::left, Face::bold},
                    {print_sizer(subject, first.nominal_in, first.diameter_m, lengths), blown, Across::right},
                    {on_top ? "on top" : print_length(one.at_m, lengths), along, Across::right}},
                   width));

@@ -11,6 +11,7 @@
 #include "studio/build_sheet/build_tables.hpp"
 #include "studio/build_sheet/hung.hpp"
 #include "studio/making/spine_place.hpp"
+#include "studio/model/capital.hpp"
 #include "studio/model/lengths.hpp"
 #include "studio/paper/table_rows.hpp"
 
@@ -91,18 +92,13 @@ std::string describe(const BuildSubject& subject, const Support& support, const 
   return text + "; " + ballast;
 }
 
-std::string capital(std::string text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
-  return text;
-}
-
 void add_feet(std::vector<Block>& blocks, const BuildSubject& subject, const Setting& setting, double width) {
   Block feet = table_block("Feet", {}, width);
   for (const NamedSupport& named : subject.supports) {
     const Support& support = subject.piece().supports[named.support];
     if (!named.is_foot) continue;
-    feet.rows.push_back(
-        cells_row({{capital(named.name), 18, Across::left, Face::bold}, {describe(subject, support, setting)}}, width));
+    feet.rows.push_back(cells_row(
+        {{with_capital(named.name), 18, Across::left, Face::bold}, {describe(subject, support, setting)}}, width));
   }
   if (!feet.rows.empty()) blocks.push_back(std::move(feet));
   std::ranges::move(hung_blocks(subject, setting, width), std::back_inserter(blocks));
@@ -138,7 +134,7 @@ Block tie_points_block(const BuildSubject& subject, const Setting& setting, doub
          ++next)
       labels.push_back(ties[next].label);
     block.rows.push_back(
-        cells_row({{capital(joined_labels(labels))},
+        cells_row({{with_capital(joined_labels(labels))},
                    {print_length(place_along(subject.piece(), ties[from].point).at_m, lengths), 16, Across::right},
                    {print_length(ties[from].point.z(), lengths), 16, Across::right}},
                   width));
@@ -168,7 +164,7 @@ Block lines_block(const BuildSubject& subject, const Setting& setting, double wi
     if (constexpr std::string_view meant = ", to the side"; tie.ends_with(meant)) tie.resize(tie.size() - meant.size());
     block.rows.push_back(cells_row(
         {{line_name(i), 8, Across::left, Face::bold},
-         {capital(tie) + ", to: " + print_anchor(wanted, subject.area(), lengths), 0, Across::left, Face::bold}},
+         {with_capital(tie) + ", to: " + print_anchor(wanted, subject.area(), lengths), 0, Across::left, Face::bold}},
         width));
     const std::string text = print_length(line.length_m, lengths) + " long (cut " + print_length(line.cut_m, lengths) +
                              "), " + print_degrees(line.to_ground_rad) + " to the ground. " +

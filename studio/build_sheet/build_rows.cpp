@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <utility>
 
+#include "sdk/pattern.hpp"
 #include "studio/paint/text.hpp"
 #include "studio/paper/table_rows.hpp"
 
@@ -88,6 +89,8 @@ Block table_block(const std::string& heading, const std::vector<RowCell>& captio
   block.head = head(heading), block.head_again = head(heading + continued);
   return block;
 }
+
+std::string letter_of(std::uint32_t slot) { return slot < most_lettered ? std::string(1, slot_letter(slot)) : "?"; }
 
 Row picture_row(double height, std::function<void(Marks&, const Rect&)> draw) { return {height, std::move(draw)}; }
 

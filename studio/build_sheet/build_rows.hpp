@@ -1,6 +1,7 @@
 // Rows that the build sheet's tables are made of: cells side by side, long paragraphs, pictures.
 #pragma once
 
+#include <cstdint>
 #include <functional>
 #include <string>
 #include <vector>
@@ -30,6 +31,9 @@ Row text_row(const std::string& text, double width, double air = 1.2, const Ink&
 
 /// "1.  Do this." with the text hanging beside its number.
 Row step_row(int number, const std::string& text, double width);
+
+/// Of a colour slot: "B", or "?" beyond Z.
+std::string letter_of(std::uint32_t slot);
 
 /// A block with a heading over its captions, and both again where it goes on.
 Block table_block(const std::string& heading, const std::vector<RowCell>& captions, double width);

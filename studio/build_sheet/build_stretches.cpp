@@ -119,7 +119,7 @@ Row list_row(const ListLine& line, double width) {
 /// Clusters, then fillers, as one list; in a wide column the one beside the other. As many rows at any width.
 std::vector<Row> list_rows(const BuildSubject& subject, const MakingStretch& stretch, const StraightPile& pile,
                            double width) {
-  constexpr double highest = 60, gap = 6;  // mm
+  constexpr double highest = 60, gap = 6, narrowest = 58;  // mm
   std::vector<ListLine> clusters;
   for (const std::size_t index : stretch.clusters)
     clusters.push_back(cluster_line(subject, pile, cluster_name(subject, subject.chart.clusters[index].number)));
@@ -135,7 +135,7 @@ std::vector<Row> list_rows(const BuildSubject& subject, const MakingStretch& str
   };
   const std::vector<ListLine> fillers = filler_lines(subject, pile);
   std::vector<Row> first = rows_of(clusters, width), second = rows_of(fillers, width);
-  const bool beside = width >= 2 * 58 + gap;
+  const bool beside = width >= 2 * narrowest + gap;
   if (height_of(rows_of(clusters, build_column)) + height_of(rows_of(fillers, build_column)) > highest) {
     std::ranges::move(second, std::back_inserter(first));
     return first;

@@ -138,7 +138,7 @@ Block sizes_block(const BuildSubject& subject, const Setting& setting, double wi
     });
     std::string spares = bag == input.count.bags.end() ? "–" : std::to_string(bag->spares);
     if (!bags.insert({reference.palette + "/" + reference.colour, count.nominal_in}).second) spares = "\"";
-    const std::string letter = count.slot < 26 ? std::string(1, slot_letter(count.slot)) : "?";
+    const std::string letter = letter_of(count.slot);
     Row row = cells_row({{"", 9},
                          {colour ? colour->name : "no colour"},
                          {print_nominal(count.nominal_in), 11, Across::right},

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "sdk/dressing_facts.hpp"
+#include "sdk/quantity.hpp"
 #include "studio/build_sheet/build_rows.hpp"
 #include "studio/drawing/dimension.hpp"
 #include "studio/making/spine_place.hpp"
@@ -91,11 +92,7 @@ std::string hung_name(const BuildSubject& subject, const NamedSupport& support) 
   return words_of(subject).letter + support.name.substr(support.name.find_last_of(' ') + 1);
 }
 
-std::string line_caption(const BuildSubject& subject) {
-  std::string all = words_of(subject).all;
-  all.front() = static_cast<char>(all.front() - 'A' + 'a');
-  return "Line and " + all;
-}
+std::string line_caption(const BuildSubject& subject) { return "Line and " + in_lower_case(words_of(subject).all); }
 
 bool is_tie_point(const BuildSubject& subject, const NamedSupport& support) {
   return std::ranges::any_of(subject.piece().tie_points,

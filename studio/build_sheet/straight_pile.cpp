@@ -5,7 +5,7 @@
 #include <span>
 #include <utility>
 
-#include "sdk/pattern.hpp"
+#include "studio/build_sheet/build_rows.hpp"
 #include "studio/drawing/elevation.hpp"
 #include "studio/drawing/room.hpp"
 #include "studio/making/spine_place.hpp"
@@ -62,8 +62,6 @@ std::vector<PileDisc> discs_of(const StraightPile& pile, double k, Point2 start)
 }
 
 }  // namespace
-
-std::string letter_of(std::uint32_t slot) { return slot < 26 ? std::string(1, slot_letter(slot)) : "?"; }
 
 std::vector<StraightPile> straight_piles(const BuildSubject& subject, const std::vector<MakingStretch>& stretches) {
   const Piece& piece = subject.piece();
@@ -163,15 +161,17 @@ void add_pile(Marks& marks, const StraightPile& pile, const PilePicture& picture
   }
   const auto moved = [&](Point2 p) { return Point2{p.x + at.x, p.y + at.y}; };
   for (const PileName& name : picture.names) {
-    if (name.beside) {
-      // White about the leader, so that it is seen on any colour.
-      Mark leader =
-          stroked_mark(Part::drawing, line_path(moved(name.from), moved(name.to)), {ink_paper, 0.6, {}, false});
-      std::get<PathMark>(leader.shape).stroke.push_back({ink_text, mm_line, {}, false});
-      marks.push_back(std::move(leader));
+    if (!name.beside) continue;
+    // White about the leader, so that it is seen on any colour.
+    Mark leader = stroked_mark(Part::drawing, line_path(moved(name.from), moved(name.to)), {ink_paper, 0.6, {}, false});
+    std::get<PathMark>(leader.shape).stroke.push_back({ink_text, mm_line, {}, false});
+    marks.push_back(std::move(leader));
+  }
+  // After all leaders: the white about one would hide another's end.
+  for (const PileName& name : picture.names) {
+    if (name.beside)
       marks.push_back(
           shape_mark(Part::drawing, circle_path(moved(name.from), 0.45), ink_text, {ink_paper, mm_line, {}, false}));
-    }
     marks.push_back(text_mark(Part::dimension, {name.box.x + at.x, name.box.y + at.y, name.box.width, name.box.height},
                               name.text, name_style(name.ink)));
   }

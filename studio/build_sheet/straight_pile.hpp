@@ -46,7 +46,4 @@ bool is_clear(const StraightPile& pile, const PilePicture& picture, double scale
 void add_pile(Marks& marks, const StraightPile& pile, const PilePicture& picture, const BuildSubject& subject,
               const Setting& setting, double scale, Point2 at);
 
-/// "B", or "?" beyond Z.
-std::string letter_of(std::uint32_t slot);
-
 }  // namespace quadrille

@@ -200,18 +200,27 @@ double off_posts(const Scene& scene, double x_m, int way) {
   return x_m;
 }
 
-/// Beside the middle of an opening with room for it, where nothing else stands: as if about to go through.
+/// Whether a balloon of any piece comes nearer to a figure at `x_m` than `apart_m`.
+bool meets_balloons(const Scene& scene, double x_m, double apart_m) {
+  const double half = figure_width_m / 2;
+  return std::ranges::any_of(scene.items, [&](const SceneItem& item) {
+    const auto* const balloon = std::get_if<SceneBalloon>(&item.shape);
+    if (balloon == nullptr) return false;
+    const double aside = std::max(0.0, std::abs(balloon->x_m - x_m) - half);
+    return std::hypot(aside, std::max(0.0, balloon->z_m - figure_height_m)) < balloon->radius_m + apart_m;
+  });
+}
+
+/// Beside the middle of an opening, clear of all balloons: as if about to go through.
 std::optional<double> place_in_opening(const Scene& scene) {
-  constexpr double apart = 0.2;
+  constexpr double apart = 0.1;  // m, from balloons and from the middle, which dimensions take
   for (const ScenePiece& piece : scene.pieces) {
     if (!piece.opening) continue;
-    const double x_m = (piece.opening->middle_m() + piece.opening->right_m) / 2, half = figure_width_m / 2 + apart;
-    const bool high = !piece.opening->height_m || *piece.opening->height_m > figure_height_m + apart;
-    if (piece.opening->width_m() < 4 * half || !high) continue;
-    const bool taken = std::ranges::any_of(scene.pieces, [&](const ScenePiece& other) {
-      return &other != &piece && other.extent.left < x_m + half && other.extent.right > x_m - half;
-    });
-    if (!taken) return x_m;
+    const double middle = piece.opening->middle_m(), half = piece.opening->width_m() / 2;
+    for (double share = 0.5; share > 0.15; share -= 0.05) {
+      const double x_m = middle + share * half;
+      if (x_m - figure_width_m / 2 > middle + apart && !meets_balloons(scene, x_m, apart)) return x_m;
+    }
   }
   return std::nullopt;
 }

@@ -6,6 +6,9 @@
 #include <utility>
 #include <vector>
 
+#include "sdk/quantity.hpp"
+#include "studio/model/capital.hpp"
+
 namespace quadrille {
 namespace {
 
@@ -39,10 +42,8 @@ constexpr std::array<std::string_view, 12> months{"january",   "february", "marc
 /// Words and numbers of a date, in small letters; what stands between them is left out, and so is "th" behind a number.
 std::vector<std::string> words_of(std::string_view text) {
   std::vector<std::string> words;
-  const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
   bool goes_on = false;
-  for (const char raw : text) {
-    const char c = raw >= 'A' && raw <= 'Z' ? static_cast<char>(raw - 'A' + 'a') : raw;
+  for (const char c : in_lower_case(text)) {
     const bool letter = c >= 'a' && c <= 'z';
     if (!letter && !is_digit(c)) {
       goes_on = false;
@@ -67,8 +68,7 @@ unsigned month_named(std::string_view word) {
 
 /// The number, of at most so many digits; nothing where it is none.
 std::optional<unsigned> number_of(std::string_view word, std::size_t most) {
-  if (word.empty() || word.size() > most || !std::ranges::all_of(word, [](char c) { return c >= '0' && c <= '9'; }))
-    return std::nullopt;
+  if (word.empty() || word.size() > most || !std::ranges::all_of(word, is_digit)) return std::nullopt;
   return static_cast<unsigned>(digits(word));
 }
 
@@ -76,9 +76,9 @@ std::optional<unsigned> number_of(std::string_view word, std::size_t most) {
 
 std::string print_date(const std::string& date) {
   if (!is_date(date)) return date;
-  std::string month(months[static_cast<std::size_t>(digits(date.substr(5, 2)) - 1)]);
-  month.front() = static_cast<char>(month.front() - 'a' + 'A');
-  return std::to_string(digits(date.substr(8, 2))) + " " + month + " " + std::to_string(digits(date.substr(0, 4)));
+  const std::string month(months[static_cast<std::size_t>(digits(date.substr(5, 2)) - 1)]);
+  return std::to_string(digits(date.substr(8, 2))) + " " + with_capital(month) + " " +
+         std::to_string(digits(date.substr(0, 4)));
 }
 
 std::optional<std::string> read_date(std::string_view text, bool month_first) {

@@ -1,5 +1,4 @@
 #include "studio/sheets/client_needs.hpp"
-#include "studio/model/calendar.hpp"
 
 #include <algorithm>
 #include <set>
@@ -9,6 +8,7 @@
 
 #include "studio/build_sheet/build_rows.hpp"
 #include "studio/labour/clock.hpp"
+#include "studio/model/calendar.hpp"
 #include "studio/paper/page_frame.hpp"
 #include "studio/sheets/alike_names.hpp"
 #include "studio/sheets/client_rows.hpp"

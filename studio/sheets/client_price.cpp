@@ -1,5 +1,4 @@
 #include "studio/sheets/client_price.hpp"
-#include "studio/model/calendar.hpp"
 
 #include <algorithm>
 #include <array>
@@ -8,6 +7,7 @@
 #include <utility>
 
 #include "studio/build_sheet/build_rows.hpp"
+#include "studio/model/calendar.hpp"
 #include "studio/model/money.hpp"
 #include "studio/paint/text.hpp"
 #include "studio/paper/page_frame.hpp"

@@ -1,5 +1,4 @@
 #include "studio/sheets/day_blocks.hpp"
-#include "studio/model/calendar.hpp"
 
 #include <algorithm>
 #include <string>
@@ -7,6 +6,7 @@
 
 #include "studio/build_sheet/build_rows.hpp"
 #include "studio/labour/day_words.hpp"
+#include "studio/model/calendar.hpp"
 #include "studio/model/finding_words.hpp"
 #include "studio/paint/text.hpp"
 #include "studio/paper/page_frame.hpp"
@@ -168,9 +168,8 @@ std::string trips_of_task(const DayPlan& plan, const std::string& id) {
 }
 
 constexpr const char* how_to_read =
-    "Slack is how much longer a task may take without anything ending later. The same work at pieces that are alike "
-    "has "
-    "one row, with the numbers that the chart has. A task without an end is done within the "
+    "Slack is how much longer a task may take without anything ending later. The same work of the same people at "
+    "pieces that are alike has one row, with the numbers that the chart has. A task without an end is done within the "
     "minute. \"+1\" after a time is the day after the event's, \"-1\" the day before; times without a clock count from "
     "the beginning of their stretch.";
 

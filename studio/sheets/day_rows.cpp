@@ -1,7 +1,6 @@
 #include "studio/sheets/day_rows.hpp"
 
 #include <algorithm>
-#include <set>
 
 #include "studio/labour/day_words.hpp"
 #include "studio/model/finding_words.hpp"
@@ -52,20 +51,17 @@ std::vector<DayRow> day_rows(const DayPlan& plan, const Event& event) {
 
 DayRowWords words_of(const DayRow& row, const DayPlan& plan, const Event& event) {
   const PlannedTask& first = plan.tasks[row.tasks.front()];
-  PlannedTask all = first;  // with everybody's people, the last end and the least slack
-  std::set<int> people;
+  PlannedTask all = first;  // with the last end and the least slack
   std::vector<std::size_t> numbers;
   std::vector<std::string> names;
   for (const std::size_t task : row.tasks) {
     const PlannedTask& planned = plan.tasks[task];
     numbers.push_back(task + 1);
     names.push_back(name_of(planned, event));
-    people.insert(planned.people.begin(), planned.people.end());
     if (planned.end.second > all.end.second) all.end = planned.end;
     all.critical = all.critical || planned.critical;
     all.slack_s = std::min(all.slack_s, planned.slack_s);
   }
-  all.people.assign(people.begin(), people.end());
   DayRowWords words;
   words.numbers = print_numbers(numbers);
   words.start = clock_of(first.start);

@@ -10,7 +10,7 @@
 
 namespace quadrille {
 
-/// The same work at pieces whose names differ in their number alone, one after the other or at once.
+/// The same work of the same people at pieces whose names differ in their number alone, one after the other.
 struct DayRow {
   std::vector<std::size_t> tasks;  ///< in plan.tasks, rising; at least one
 };
@@ -22,8 +22,8 @@ std::vector<DayRow> day_rows(const DayPlan& plan, const Event& event);
 /// What a row says.
 struct DayRowWords {
   std::string numbers;  ///< "12", "33–36, 38"
-  std::string start,
-      end;  ///< the clock, or the time since the stretch began; no end where it is within the same minute
+  std::string start;    ///< the clock, or the time since the stretch began
+  std::string end;      ///< likewise; empty where it is within the same minute
   std::string people, what, where, slack;
   bool critical = false;  ///< one of its tasks is
   int day = 0;            ///< on which it begins, as Moment::day

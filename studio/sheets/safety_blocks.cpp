@@ -7,6 +7,7 @@
 
 #include "sdk/number.hpp"
 #include "studio/build_sheet/build_rows.hpp"
+#include "studio/model/capital.hpp"
 #include "studio/model/lengths.hpp"
 #include "studio/paper/piece_key.hpp"
 #include "studio/paper/table_rows.hpp"
@@ -39,8 +40,7 @@ std::string way_of(const SafetyPiece& piece, const AnchoredLine& laid, const Are
   const SecuringLine& asked = piece.placed->lines[laid.line];
   // What a tie point is for is told after a comma; where the line goes says that here.
   std::string tie = piece.piece->tie_points[laid.run.tie_point].label;
-  tie = tie.substr(0, tie.find(','));
-  if (!tie.empty() && tie[0] >= 'a' && tie[0] <= 'z') tie[0] = static_cast<char>(tie[0] - 'a' + 'A');
+  tie = with_capital(tie.substr(0, tie.find(',')));
   if (asked.anchor == AnchorKind::structure) return tie + " to " + print_anchor(asked, area, lengths);
   const std::string foot = laid.foot.empty() ? "the piece's place" : "the " + laid.foot;
   const bool away = std::abs(laid.away_m) >= least_m, aside = std::abs(laid.right_m) >= least_m;

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "studio/build_sheet/build_rows.hpp"
+#include "studio/model/capital.hpp"
 #include "studio/paper/table_rows.hpp"
 #include "studio/sheets/safety_blocks.hpp"
 #include "studio/sheets/tick_row.hpp"
@@ -22,11 +23,6 @@ std::vector<RowCell> level_cells(const std::string& piece, const std::string& li
           {watch, level_room},
           {down, level_room, Across::left, Face::bold},
           {fails}};
-}
-
-std::string with_capital(std::string text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
-  return text;
 }
 
 /// "A base plate tips, at the left foot, in wind from the front".

@@ -6,6 +6,7 @@
 #include "sdk/vec.hpp"
 #include "studio/model/securing.hpp"
 #include "studio/standing/advice.hpp"
+#include "studio/standing/number_word.hpp"
 #include "studio/standing/site_words.hpp"
 
 namespace quadrille {
@@ -24,7 +25,6 @@ std::string ways_in_words(const std::vector<SecuringLine>& lines, const PlacedPi
                                            {"to the back right", 1},
                                            {"to the left", 4},
                                            {"to the right", 0}}};
-  constexpr std::array<const char*, 5> numbers{"no", "one", "two", "three", "four"};
   std::array<std::size_t, 8> leaving{};
   for (const SecuringLine& line : lines)
     if (const auto run = run_of(line, placed, piece, area)) {
@@ -36,7 +36,7 @@ std::string ways_in_words(const std::vector<SecuringLine>& lines, const PlacedPi
     const std::size_t many = leaving[static_cast<std::size_t>(sector.eighth)];
     if (many == 0) continue;
     if (!words.empty()) words += ", ";
-    words += (many < numbers.size() ? numbers[many] : std::to_string(many)) + std::string(" ") + sector.words;
+    words += number_word(many) + " " + sector.words;
   }
   return words;
 }

@@ -1,13 +1,13 @@
 #include "studio/standing/ballast.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 #include "sdk/number.hpp"
 #include "sdk/units.hpp"
 #include "studio/model/amounts.hpp"
 #include "studio/standing/counted_lines.hpp"
+#include "studio/standing/number_word.hpp"
 
 namespace quadrille {
 namespace {
@@ -186,11 +186,9 @@ int more_containers(const BallastAdvice& ballast, double kg, double container_kg
 /// such a one, "with 12 kg".
 std::string with_more(const BallastAdvice& ballast, double kg, Units units, double container_kg, bool briefly = false) {
   const std::string with = briefly ? "with " : "With ";
-  constexpr std::array<const char*, 7> numbers{"no", "one", "two", "three", "four", "five", "six"};
   if (const int more = more_containers(ballast, kg, container_kg); more > 0) {
     const int has = static_cast<int>(std::lround(ballast.has_kg / container_kg));
-    const std::string many =
-        more < static_cast<int>(numbers.size()) ? numbers[static_cast<std::size_t>(more)] : std::to_string(more);
+    const std::string many = number_word(static_cast<std::size_t>(more));
     const std::string what = more > 1   ? many + (has > 0 ? " more containers" : " containers")
                              : has == 0 ? "a container"
                              : has == 1 ? "a second container"

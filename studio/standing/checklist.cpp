@@ -1,7 +1,6 @@
 #include "studio/standing/checklist.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <string_view>
 
@@ -12,6 +11,7 @@
 #include "studio/model/securing.hpp"
 #include "studio/model/stake.hpp"
 #include "studio/standing/level_words.hpp"
+#include "studio/standing/number_word.hpp"
 #include "studio/standing/site_words.hpp"
 
 namespace quadrille {
@@ -63,9 +63,7 @@ class Checklist {
   }
   /// "two": as many as hold together in soaked ground what one holds in dry.
   std::string stakes_when_soaked() const {
-    constexpr std::array words{"one", "two", "three", "four"};
-    const double many = std::ceil(1 / Assumptions(event_)["wet-stake-share"] - 1e-9);
-    return many <= words.size() ? words[static_cast<std::size_t>(many) - 1] : print_fixed(many, 0);
+    return number_word(static_cast<std::size_t>(std::ceil(1 / Assumptions(event_)["wet-stake-share"] - 1e-9)));
   }
   bool has_ballast(const Area& area) const;
   void lines_of(const Area& area, const PlacedPiece& placed, const Piece& piece);
@@ -204,7 +202,6 @@ void Checklist::of_piece(const Area& area, const PlacedPiece& placed, const Piec
   piece_ = placed.id;
   for (const AnchoringRule& rule : piece.anchoring) {
     if (!holds(rule.when, area)) continue;
-    // What is to be tied and is drawn nowhere is in no count: whoever packs by the lists has no cord and no anchor for it.
     const std::string undrawn = lines_not_drawn(rule, placed, piece);
     add(rule.key, in_one_unit(rule.text, event_.units) + (undrawn.empty() ? "" : " " + undrawn), rule.reason,
         rule.source);

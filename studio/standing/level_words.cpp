@@ -3,15 +3,11 @@
 #include <cmath>
 
 #include "sdk/number.hpp"
-#include "sdk/units.hpp"
+#include "studio/standing/site_words.hpp"
 #include "studio/standing/wind.hpp"
 
 namespace quadrille {
 namespace {
-
-double speed_in(double m_s, Units units) {
-  return units == Units::feet ? m_s / metres_per_second_per_mph : m_s * 3.6;
-}
 
 std::string with_unit(double whole, Units units) {
   return print_fixed(whole, 0) + (units == Units::feet ? " mph" : " km/h");
@@ -22,7 +18,7 @@ std::string beaufort_words(double m_s) { return "Beaufort " + std::to_string(bea
 }  // namespace
 
 std::string print_level(double m_s, Units units) {
-  return with_unit(std::floor(speed_in(m_s, units) + 1e-6), units);
+  return with_unit(std::floor(gust_number(m_s, units) + 1e-6), units);
 }
 
 std::string level_words(double m_s, Units units) {
@@ -35,7 +31,7 @@ std::string short_level_words(double m_s, Units units) {
 }
 
 std::string forecast_words(double m_s, Units units) {
-  return with_unit(std::round(speed_in(m_s, units)), units) + " (" + beaufort_words(m_s) + ")";
+  return with_unit(std::round(gust_number(m_s, units)), units) + " (" + beaufort_words(m_s) + ")";
 }
 
 }  // namespace quadrille

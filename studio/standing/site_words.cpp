@@ -17,8 +17,12 @@ std::string with_decimals(double number, double whole_from) { return print_fixed
 
 }  // namespace
 
+double gust_number(double m_s, Units units) {
+  return units == Units::feet ? m_s / metres_per_second_per_mph : m_s * 3.6;
+}
+
 std::string print_gust(double m_s, Units units) {
-  const double speed = units == Units::feet ? m_s / metres_per_second_per_mph : m_s * 3.6;
+  const double speed = gust_number(m_s, units);
   std::string number = print_fixed(speed, 1);
   if (speed >= 20 && number.ends_with(".0")) number.resize(number.size() - 2);
   return number + (units == Units::feet ? " mph" : " km/h");

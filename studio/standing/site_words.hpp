@@ -10,6 +10,9 @@
 
 namespace quadrille {
 
+/// A gust [m/s] in mph or km/h.
+double gust_number(double m_s, Units units);
+
 /// "16.8 mph" or "27 km/h": to a tenth, so that a level is never told a half above what it is.
 std::string print_gust(double m_s, Units units);
 

@@ -112,7 +112,8 @@ TEST_CASE("choosing rows to be typed begins with those of the pattern that is bu
   const Form form = form_of(event, {"p1", "p2"}, tables);
   const Event chosen = with_field(event, form, tables, "pattern", Value::of_text(Kind::choice, "rows"));
   const Event begun = with_rows_begun(chosen, form, tables, "pattern", built);
-  // By the SDK's own spreading: three colours on four balloons are ABAC, each cluster a row of the spiral.
+  // By hand: of three colours on four balloons the one that is there twice lies opposite itself, ABAC; a spiral is that row
+  // over and over.
   CHECK(find_piece(begun, "p1")->values.at("rows").text == "ABAC");
   CHECK(find_piece(begun, "p2")->values.at("rows").text == "AABB");  // what somebody typed stays
   CHECK(build_piece(column, find_piece(begun, "p1")->values)->status == Status::ok);

@@ -171,19 +171,28 @@ TEST_CASE("a table is drawn as wide and high as it is, and a garland states what
   CHECK(has(text, "1.90 m free beneath it"));
 }
 
+namespace {
+
+SecuringLine side_line(double x_m, double y_m = 0) {
+  SecuringLine line;
+  line.tie = "side-1", line.x_m = x_m, line.y_m = y_m;
+  return line;
+}
+
+/// Has the job's first piece be this one, which may be tied at `tie_x_m`, 1.2 m up, and has these lines.
+void tie(sample::Job& job, Area& area, Piece piece, double tie_x_m, const std::vector<SecuringLine>& lines) {
+  TiePoint point;
+  point.point = Vec3(tie_x_m, 0, 1.2), point.purpose = TiePurpose::side;
+  piece.tie_points = {point};
+  job.built["p1"] = sample::built(piece);
+  area.pieces[0].edit([&](PlacedPiece& placed) { placed.lines = lines; });
+}
+
+}  // namespace
+
 TEST_CASE("securing lines run from their tie points to their anchors, dashed where these leave the plane") {
   const auto job = changed([](sample::Job& j, Area& area) {
-    Piece piece = j.built["p1"]->piece;
-    TiePoint tie;
-    tie.point = Vec3(1, 0, 1.2), tie.purpose = TiePurpose::side;
-    piece.tie_points = {tie};
-    j.built["p1"] = sample::built(piece);
-    area.pieces[0].edit([](PlacedPiece& p) {
-      SecuringLine flat, before;
-      flat.tie = before.tie = "side-1";
-      flat.x_m = 2.5, before.x_m = 2, before.y_m = -1.5;
-      p.lines = {flat, before};
-    });
+    tie(j, area, j.built["p1"]->piece, 1, {side_line(2.5), side_line(2, -1.5)});
   });
   const Scene scene = scene_of_job(job);
   // The arch stands at x = 2 m: anchors at 4.5 and 4 m, the tie point at 3 m, 1.2 m high.
@@ -206,16 +215,7 @@ TEST_CASE("securing lines run from their tie points to their anchors, dashed whe
 TEST_CASE("the standing figure stood in a guy line: now it is beyond the anchor, and beyond a post beside that") {
   const auto with_line = [](double post_x_m) {
     return scene_of_job(changed([&](sample::Job& j, Area& area) {
-      Piece piece = j.built["p1"]->piece;
-      TiePoint tie;
-      tie.point = Vec3(1, 0, 1.2), tie.purpose = TiePurpose::side;
-      piece.tie_points = {tie};
-      j.built["p1"] = sample::built(piece);
-      area.pieces[0].edit([](PlacedPiece& p) {
-        SecuringLine line;
-        line.tie = "side-1", line.x_m = 2;
-        p.lines = {line};
-      });
+      tie(j, area, j.built["p1"]->piece, 1, {side_line(2)});
       Structure post;
       post.id = "s1", post.name = "Post", post.kind = StructureKind::post, post.height_m = 2, post.x_m = post_x_m;
       if (post_x_m > 0) area.structures = {post};
@@ -230,37 +230,24 @@ TEST_CASE("the standing figure stood in a guy line: now it is beyond the anchor,
 }
 
 TEST_CASE("where it would widen the drawing beyond an anchor, the figure stands in the opening of a wide arch") {
-  const auto job = changed([](sample::Job& j, Area& area) {
-    Piece piece = sample::arch(2.4, 38, 0.23);
-    TiePoint tie;
-    tie.point = Vec3(2, 0, 1.2), tie.purpose = TiePurpose::side;
-    piece.tie_points = {tie};
-    j.built["p1"] = sample::built(piece);
-    area.pieces[0].edit([](PlacedPiece& p) {
-      SecuringLine line;
-      line.tie = "side-1", line.x_m = 3.5;
-      p.lines = {line};
-    });
-  });
-  const Scene scene = scene_of_job(job);
+  const auto with_arch = [](double radius_m, int clusters) {
+    return scene_of_job(changed([&](sample::Job& j, Area& area) {
+      tie(j, area, sample::arch(radius_m, clusters, 0.23), radius_m - 0.4, {side_line(radius_m + 1.1)});
+    }));
+  };
+  const Scene scene = with_arch(2.4, 38);
   REQUIRE(scene.pieces[0].opening);
   CHECK(scene.figure_x_m - figure_width_m / 2 > scene.pieces[0].opening->middle_m());
   CHECK(scene.figure_x_m + figure_width_m / 2 < scene.pieces[0].opening->right_m);
+  // By hand: the balloons of this one reach in to 1.9 m - 0.26 m about a middle 0.25 m high, so that at the figure's far
+  // shoulder, 1.1 m from the middle, they come down to 0.25 m + sqrt(1.64² - 1.1²) m, or 1.47 m: it is 1.75 m tall.
+  const Scene low = with_arch(1.9, 30);
+  REQUIRE(low.pieces[0].opening);
+  CHECK((low.figure_x_m > low.pieces[0].opening->right_m || low.figure_x_m < low.pieces[0].opening->left_m));
 }
 
 TEST_CASE("an anchor far away does not make the drawing small") {
-  const auto job = changed([](sample::Job& j, Area& area) {
-    Piece piece = j.built["p1"]->piece;
-    TiePoint tie;
-    tie.point = Vec3(1, 0, 1.2), tie.purpose = TiePurpose::side;
-    piece.tie_points = {tie};
-    j.built["p1"] = sample::built(piece);
-    area.pieces[0].edit([](PlacedPiece& p) {
-      SecuringLine line;
-      line.tie = "side-1", line.x_m = 60;
-      p.lines = {line};
-    });
-  });
+  const auto job = changed([](sample::Job& j, Area& area) { tie(j, area, j.built["p1"]->piece, 1, {side_line(60)}); });
   const Scene plain = scene_of_job(sample::one_arch()), scene = scene_of_job(job);
   CHECK(scene.extent.right == doctest::Approx(plain.extent.right + 3));
 }

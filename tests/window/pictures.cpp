@@ -7,6 +7,7 @@
 
 #include <set>
 
+#include "answering.hpp"
 #include "by_hand.hpp"
 #include "own_house.hpp"
 #include "studio/model/edits.hpp"
@@ -15,6 +16,8 @@
 #include "studio/window/commands/commands_site.hpp"
 #include "studio/window/dialogs/export_sheets_dialog.hpp"
 #include "studio/window/dialogs/house_dialog.hpp"
+#include "studio/window/dialogs/issue_dialog.hpp"
+#include "studio/window/dialogs/new_event_dialog.hpp"
 #include "studio/window/dialogs/print_dialog.hpp"
 #include "studio/window/panels/checklist_panel.hpp"
 #include "studio/window/panels/findings_panel.hpp"
@@ -69,6 +72,15 @@ void look_through(wxDialog& dialog, const std::string& name) {
     shoot(name);
   } else {
     shoot(name);
+  }
+  // And with something in it that cannot be taken.
+  if (auto* begin = dynamic_cast<NewEventDialog*>(&dialog)) {
+    begin->date_field().SetValue("the second Saturday of next June");
+    press(*begin, wxID_OK);
+    shoot(name + "-fault");
+  } else if (auto* issue = dynamic_cast<IssueDialog*>(&dialog)) {
+    issue->date_field().SetValue("soon");
+    shoot(name + "-fault");
   }
 }
 

@@ -16,7 +16,7 @@
 #include "studio/window/panels/standing_words.hpp"
 #include "studio/window/panels/totals_panel.hpp"
 #include "studio/window/toolkit/wx_text.hpp"
-#include "toolkit.hpp"
+#include "typing.hpp"
 
 namespace quadrille {
 namespace {
@@ -152,6 +152,28 @@ TEST_CASE(
   window->show_page(window->totals());
   CHECK(window.pump_until([&] { return !window->canvas().bent(); }));
   CHECK(!window->document()->history().has_changes());  // looking changes nothing
+}
+
+TEST_CASE("the slider goes along with the forecast until somebody moves it") {
+  ScratchFolder folder;
+  OpenWindow window;
+  open_standing(window, put_event(folder, breezy_event()));
+  select_and_wait(window, "p2");
+  StandingPanel& panel = window->standing();
+  const auto forecast = [&](const char* gust) {
+    window->show_page(window->site());
+    REQUIRE(window.pump_until([&] { return window->site().fields().input("gust") != nullptr; }));
+    type_into(window, window->site().fields().input("gust"), gust);
+    window->show_page(panel);
+    REQUIRE(window.pump_until([&] { return panel.is_up_to_date() && panel.gust_is_up_to_date(); }));
+  };
+  forecast("5 m/s");
+  CHECK(panel.gust().gust_m_s() == 5);
+  press(window, GustSlider::limit);
+  const double moved_m_s = panel.gust().gust_m_s();
+  REQUIRE(moved_m_s != 5);
+  forecast("6 m/s");
+  CHECK(panel.gust().gust_m_s() == doctest::Approx(moved_m_s));
 }
 
 TEST_CASE("the wind can be taken from one side alone") {

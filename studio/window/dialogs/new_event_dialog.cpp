@@ -148,6 +148,8 @@ bool NewEventDialog::check() {
   if (chosen && width_m()) return true;
   fault_->SetLabelText(chosen ? wxString::FromUTF8("The width cannot be read. Write 20ft, 8'6\" or 6 m; at most 200 m.")
                               : shown(chosen.error));
+  fault_->Wrap(GetClientSize().x - 2 * FromDIP(14));
+  SetClientSize(GetClientSize().x, GetSizer()->GetMinSize().y);
   Layout();
   (chosen ? width_ : date_)->SetFocus();
   return false;

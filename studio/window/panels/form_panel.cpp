@@ -175,8 +175,8 @@ void FormPanel::say_help(const wxString& text) {
   const int lines = help_->GetLabelText().Freq('\n') + 1, height = help_height(lines);
   // It takes more room as it needs it, and gives that back with the next piece: a shorter help must not move the fields
   // under a mouse that is being pressed.
-  if (height <= help_->GetMinHeight() && !text.empty()) return;
-  if (height == help_->GetMinHeight()) return;
+  const int had = help_->GetMinHeight();
+  if (height == had || (height < had && !text.empty())) return;
   help_->SetMinSize(wxSize(-1, height));
   help_changed_ = true;
   lay_out_fields();

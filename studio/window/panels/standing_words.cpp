@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "sdk/number.hpp"
+#include "studio/model/capital.hpp"
 #include "studio/model/lengths.hpp"
 #include "studio/standing/site_words.hpp"
 #include "studio/standing/wind.hpp"
@@ -37,11 +38,6 @@ const CheckWords* words_of(const std::string& code) {
 
 SpeedStyle speeds_in(Units units) {
   return units == Units::feet ? SpeedStyle::miles_per_hour : SpeedStyle::kilometres_per_hour;
-}
-
-std::string capital(std::string text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
-  return text;
 }
 
 bool is_reckoned(const PieceStanding& standing) { return !standing.checks.empty(); }
@@ -117,7 +113,7 @@ std::string gust_in_full(double m_s, Units units) {
 std::string check_words(const StandingCheck& check) {
   const CheckWords* words = words_of(check.code);
   // "Line, line front-1" would say the word twice.
-  if (words != nullptr && check.where.starts_with(check.code)) return capital(check.where);
+  if (words != nullptr && check.where.starts_with(check.code)) return with_capital(check.where);
   const std::string name = words != nullptr ? words->name : check.code;
   return name + (check.where.empty() ? "" : ", " + check.where);
 }
@@ -206,7 +202,7 @@ std::string standing_text(const StandingReport& report, Units units) {
   for (const std::string& line : standing.not_counted) text += line + "\n";
   if (standing.outdoors && !standing.forecast_known)
     text += "No gust is forecast for this area, so nobody can say whether it stands: enter the forecast.\n";
-  if (!standing.converged) text += capital(standing.reason) + "\n";
+  if (!standing.converged) text += with_capital(standing.reason) + "\n";
   say_limit(standing, units, text);
   say_what_would_do(report, units, text);
   say_lost_lines(standing, units, text);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <system_error>
 
+#include "studio/model/capital.hpp"
 #include "studio/window/toolkit/notices.hpp"
 
 namespace quadrille {
@@ -25,9 +26,7 @@ bool may_become(wxWindow* parent, const std::filesystem::path& typed, const std:
 std::string sample_title(const std::filesystem::path& file) {
   std::string title = file.stem().string();
   std::ranges::replace(title, '-', ' ');
-  if (!title.empty() && title.front() >= 'a' && title.front() <= 'z')
-    title.front() = static_cast<char>(title.front() - 'a' + 'A');
-  return title;
+  return with_capital(title);
 }
 
 }  // namespace quadrille
